@@ -1,6 +1,7 @@
 package peakproof.fact;
 
 import java.util.Map;
+import peakproof.measure.DistanceClass;
 
 /**
  * A rule's numbers as they count for this plan. A setting may differ by distance class or sport: it
@@ -45,7 +46,7 @@ public record Settings(String rule, Map<String, Value> values) {
   }
 
   /** A bare number that differs by distance class. */
-  public double count(String name, Distance distance) {
+  public double count(String name, DistanceClass distance) {
     return count(name + distance.suffix());
   }
 
@@ -55,7 +56,7 @@ public record Settings(String rule, Map<String, Value> values) {
   }
 
   /** A share that differs by distance class. */
-  public double share(String name, Distance distance) {
+  public double share(String name, DistanceClass distance) {
     return share(name + distance.suffix());
   }
 
@@ -65,7 +66,7 @@ public record Settings(String rule, Map<String, Value> values) {
   }
 
   /** A duration in minutes that differs by distance class. */
-  public double minutes(String name, Distance distance) {
+  public double minutes(String name, DistanceClass distance) {
     return minutes(name + distance.suffix());
   }
 
@@ -75,7 +76,7 @@ public record Settings(String rule, Map<String, Value> values) {
   }
 
   /** A distance in metres that differs by distance class. */
-  public double metres(String name, Distance distance) {
+  public double metres(String name, DistanceClass distance) {
     return metres(name + distance.suffix());
   }
 
@@ -85,7 +86,7 @@ public record Settings(String rule, Map<String, Value> values) {
   }
 
   /** A distance in kilometres that differs by distance class. */
-  public double km(String name, Distance distance) {
+  public double km(String name, DistanceClass distance) {
     return metres(name, distance) / 1000;
   }
 

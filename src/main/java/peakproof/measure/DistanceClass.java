@@ -1,9 +1,9 @@
-package peakproof.fact;
+package peakproof.measure;
 
 import java.util.Locale;
 
 /** Distance class of a race, by its bike leg. */
-public enum Distance {
+public enum DistanceClass {
   FULL,
   HALF,
   STANDARD,
@@ -14,7 +14,8 @@ public enum Distance {
     return name().toLowerCase(Locale.ROOT);
   }
 
-  String suffix() {
+  /** How a setting that differs by distance ends: {@code -full}, … */
+  public String suffix() {
     return "-" + word();
   }
 }

@@ -60,6 +60,11 @@ public final class Week implements Fact {
     return days.stream().anyMatch(Day::changeable);
   }
 
+  /** True when the coach can still change or write a day of it. */
+  public boolean open() {
+    return days.stream().anyMatch(day -> day.changeable() || day.known() == Known.UNWRITTEN);
+  }
+
   /** True when every day of it is known, from the log or the plan. */
   public boolean known() {
     return days.stream().allMatch(Day::isKnown);

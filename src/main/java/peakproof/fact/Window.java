@@ -3,12 +3,13 @@ package peakproof.fact;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
+import peakproof.measure.Constant;
 
 /**
  * The days a rule looks at, counted back from race day, done and planned training together. One for
@@ -272,22 +273,26 @@ public final class Window implements Fact {
   }
 
   /**
+   * True for a window that only brings evidence from further back, such as {@code season}: what it
+   * does not know is no doubt. The windows a rule judges are named {@code window} or end so.
+   */
+  public boolean evidenceOnly() {
+    return !name.endsWith("window");
+  }
+
+  /**
    * The entries that are missing before something can be called absent: days that are unknown or
    * not written, and sessions that do not say.
    *
    * @param fields the fields of this fact that the rule rests on
    */
   public List<String> doubts(Set<String> fields) {
-    Set<String> missing = new TreeSet<>();
     boolean stated = !fields.isEmpty() && STATED.containsAll(fields) && statesLately();
-    for (Day day : days) {
-      if (day.known() == Known.UNWRITTEN) {
-        missing.add(Timeline.notWritten(Week.monday(day.date())));
-      } else if (day.known() == Known.UNKNOWN && !stated) {
-        missing.add("log of " + Week.monday(day.date()));
-      }
+    List<String> doubts = new ArrayList<>(notWritten());
+    long unknown = days.stream().filter(day -> day.known() == Known.UNKNOWN).count();
+    if (!stated && unknown > days.size() * (1 - timeline.constant(Constant.COVERAGE_LEAST))) {
+      doubts.add("log of all days " + label());
     }
-    List<String> doubts = new ArrayList<>(missing);
     for (String field : fields) {
       Tally tally = tallies.get(field);
       if (tally != null && tally.doubt() != null) {
@@ -295,6 +300,24 @@ public final class Window implements Fact {
       }
     }
     return doubts;
+  }
+
+  /** What is missing for a field that can be unknown; empty when it is known. */
+  public List<String> unknown(String field) {
+    return field.equals("reduction") && reduction() == null && notWritten().isEmpty()
+        ? List.of("a log of the weeks before the taper")
+        : List.of();
+  }
+
+  /** The weeks of it that are not written yet, in words. */
+  public List<String> notWritten() {
+    Set<String> missing = new LinkedHashSet<>();
+    for (Day day : days) {
+      if (day.known() == Known.UNWRITTEN) {
+        missing.add(Timeline.notWritten(Week.monday(day.date())));
+      }
+    }
+    return List.copyOf(missing);
   }
 
   /** What {@code lately} can stand in for. */

@@ -77,8 +77,7 @@ public record Block(
     double run = 0;
     boolean changeable = false;
     for (Week week : weeks) {
-      boolean goesOn =
-          counted.test(week) && week.known() && !week.lighter() && !week.interrupted();
+      boolean goesOn = counted.test(week) && week.known() && !week.lighter() && !week.interrupted();
       run = goesOn ? run + 1 : 0;
       changeable = goesOn && (changeable || week.changeable());
       most = changeable ? Math.max(most, run) : most;

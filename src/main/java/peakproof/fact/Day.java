@@ -67,8 +67,8 @@ record Day(
         .anyMatch(
             session ->
                 session.hard()
-                    || session instanceof Run run && run.longRun()
-                    || session instanceof Ride ride && ride.longRide());
+                    || (session instanceof Run run && run.longRun())
+                    || (session instanceof Ride ride && ride.longRide()));
   }
 
   boolean missed() {

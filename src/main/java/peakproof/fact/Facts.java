@@ -47,7 +47,9 @@ public final class Facts {
     return new Facts(dossier, asOf, constants);
   }
 
-  /** The default as-of date: the last day with a log entry, else the eve of the first written week. */
+  /**
+   * The default as-of date: the last day with a log entry, else the eve of the first written week.
+   */
   public static LocalDate lastKnownDay(Dossier dossier) {
     Log log = dossier.log();
     if (log != null && !log.days().isEmpty()) {

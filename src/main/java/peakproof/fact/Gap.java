@@ -69,7 +69,7 @@ public record Gap(
     }
     LocalDate from = run.get(0).date();
     LocalDate to = run.get(run.size() - 1).date();
-    Detraining cost = Detraining.after(run.size(), timeline.constants());
+    Detraining cost = Detraining.of(run.size(), false, timeline.constants());
     return new Gap(
         run.size(),
         from,
@@ -77,8 +77,8 @@ public record Gap(
         ChronoUnit.DAYS.between(to, timeline.asOf()),
         run.stream().anyMatch(Day::ill),
         injured || run.stream().anyMatch(day -> day.log() != null && !day.log().pain().isEmpty()),
-        cost.low(),
-        cost.high(),
+        cost.least(),
+        cost.most(),
         new Where(first.log().at(), first.date(), null));
   }
 }

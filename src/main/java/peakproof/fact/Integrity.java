@@ -49,14 +49,18 @@ final class Integrity {
     boolean raceWeek = week.starts().equals(Week.monday(race));
     boolean found = false;
     for (var entry : week.days().entrySet()) {
-      LocalDate date = week.starts().plusDays(entry.getKey().getValue() - DayOfWeek.MONDAY.getValue());
+      LocalDate date =
+          week.starts().plusDays(entry.getKey().getValue() - DayOfWeek.MONDAY.getValue());
       PlanDay day = entry.getValue();
       for (Session session : day.sessions()) {
         boolean its = plan.event().name().equals(session.race());
         found |= date.equals(race) && session.race() != null;
         if (its && !date.equals(race)) {
           String label =
-              plan.event().name() + " stands on " + Words.weekday(date) + ", the event is on "
+              plan.event().name()
+                  + " stands on "
+                  + Words.weekday(date)
+                  + ", the event is on "
                   + Words.weekday(race);
           mistakes.add(new PlanMistake(label, null, new Where(session.at(), date, null)));
         } else if (date.isAfter(race) && session.race() == null) {

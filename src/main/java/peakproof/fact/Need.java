@@ -12,26 +12,23 @@ import java.util.stream.Collectors;
  * What a rule's card may name under {@code needs}: something that has to be known before the rule
  * can judge. Fields of a rule's own windows are needs too, written {@code window.openWaterSwims}.
  */
+@SuppressWarnings("ImmutableEnumChecker") // the predicates hold nothing
 public enum Need {
   RACE_WATER("race.water", "event.swim.water", facts -> facts.race().water() != null),
   RACE_DISTANCE("race.distance", "event.distance", facts -> facts.race().distance() != null),
   RACE_START("race.start", "event.swim.start", facts -> facts.race().start() != null),
   RACE_SWIM("race.swim", "event.legs.swim", facts -> facts.race().swimMetres() != null),
-  RACE_WETSUIT(
-      "race.wetsuit", "event.swim.wetsuit", facts -> facts.race().wetsuitLikely() != null),
+  RACE_WETSUIT("race.wetsuit", "event.swim.wetsuit", facts -> facts.race().wetsuitLikely() != null),
   GOAL_SWIM("goal.swim", "goal.swim", facts -> facts.goal().swimPace() != null),
   GOAL_BIKE("goal.bike", "goal.bike", facts -> facts.goal().bikeMinutes() != null),
-  GOAL_RUN(
-      "goal.run", "goal.run", facts -> facts.calibration().goalRunPace().known()),
+  GOAL_RUN("goal.run", "goal.run", facts -> facts.calibration().goalRunPace().known()),
   GOAL_TOTAL("goal.total", "goal.total", facts -> facts.goal().totalMinutes() != null),
   GOAL_LEGS(
       "goal.legs",
       "goal.swim, goal.bike, goal.run and goal.transitions",
       facts -> facts.goal().sumMinutes() != null),
   BIKE_EFFORT(
-      "goal.bike-effort",
-      "goal.bike-effort",
-      facts -> facts.calibration().bikeGoal() != null),
+      "goal.bike-effort", "goal.bike-effort", facts -> facts.calibration().bikeGoal() != null),
   SWIM_TESTS(
       "tests.swim",
       "athlete.tests (400m and 200m swims)",

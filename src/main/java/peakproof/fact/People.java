@@ -167,6 +167,9 @@ final class People {
   }
 
   String blockPointer() {
-    return Stream.ofNullable(plan.block()).map(Plan.Block::at).findFirst().orElse(plan.at() + "/weeks");
+    return Stream.ofNullable(plan.block())
+        .map(Plan.Block::at)
+        .findFirst()
+        .orElse(plan.at() + "/weeks");
   }
 }

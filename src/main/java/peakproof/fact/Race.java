@@ -22,7 +22,8 @@ import peakproof.measure.DistanceClass;
  * @param bikeMetres length of the bike leg
  * @param runMetres length of the run
  * @param wetsuitLikely true when a wetsuit will likely be legal, false when not
- * @param expectedMinutes how long the day should take: the goal, else what is usual for the distance
+ * @param expectedMinutes how long the day should take: the goal, else what is usual for the
+ *     distance
  */
 public record Race(
     LocalDate date,
@@ -46,7 +47,9 @@ public record Race(
     return water != null && !water.equals("pool");
   }
 
-  /** True when the course makes breathing to both sides useful: chop, low sun or turns both ways. */
+  /**
+   * True when the course makes breathing to both sides useful: chop, low sun or turns both ways.
+   */
   public boolean asksForBothSides() {
     return chop || lowSun || "both".equals(direction);
   }

@@ -44,8 +44,7 @@ final class RaceEffort {
       asked = power.watts();
     } else if (goal instanceof Target.ShareOfCriticalPower share) {
       held = recorded.power();
-      asked =
-          critical == null ? null : (Double) (share.share() * critical);
+      asked = critical == null ? null : (Double) (share.share() * critical);
     } else if (goal instanceof Target.Rating rating) {
       held = recorded.rpe();
       asked = rating.rating();
@@ -95,6 +94,6 @@ final class RaceEffort {
   @Nullable Double fasterThanGoal(SetBreakdown set) {
     Double pace = set.fastestRacePace();
     Double goal = calibration.goalRunPace().value();
-    return pace == null || goal == null ? null : (Double) (1 - pace / goal);
+    return pace == null || goal == null ? null : (Double) Exact.of(1 - pace / goal);
   }
 }

@@ -52,7 +52,9 @@ public record Readiness(
   }
 
   private static @Nullable LocalDate newest(@Nullable Log log, LocalDate asOf) {
-    for (LocalDate day = asOf; log != null && !day.isBefore(asOf.minusDays(1)); day = day.minusDays(1)) {
+    for (LocalDate day = asOf;
+        log != null && !day.isBefore(asOf.minusDays(1));
+        day = day.minusDays(1)) {
       Log.Day entry = log.days().get(day);
       if (entry != null && entry.morning() != null) {
         return day;

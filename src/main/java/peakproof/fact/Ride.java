@@ -30,7 +30,7 @@ public final class Ride extends Session {
       return null;
     }
     if (set != null) {
-      return raceMinutes() / minutes;
+      return Exact.of(raceMinutes() / minutes);
     }
     Boolean atEffort = timeline.effort().atRaceEffort(written.recorded());
     return atEffort == null ? null : (Double) (atEffort ? 1.0 : 0.0);

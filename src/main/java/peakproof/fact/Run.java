@@ -3,6 +3,7 @@ package peakproof.fact;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Sport;
 import peakproof.measure.Constant;
+import peakproof.measure.RunSpike;
 
 /** A run. */
 public final class Run extends Session {
@@ -55,19 +56,20 @@ public final class Run extends Session {
 
   /** Longest run of the 30 days before, km; unknown when those days are not known well enough. */
   public @Nullable Double longestBeforeKm() {
-    return timeline.runs().longestBefore(this).km();
+    RunSpike spike = timeline.runs().compare(this).spike();
+    Double metres = spike == null ? null : spike.longest();
+    return metres == null ? null : (Double) (metres / 1000);
   }
 
   /** How much longer than the longest run of the 30 days before, as a share; 0.1 is 10 % longer. */
   public @Nullable Double spike() {
-    Double km = km();
-    Double longest = longestBeforeKm();
-    return km == null || longest == null || longest <= 0 ? null : km / longest - 1;
+    RunSpike spike = timeline.runs().compare(this).spike();
+    return spike == null ? null : Exact.of(spike.share());
   }
 
   /** True when the longest run before is only stated by the coach. */
   public boolean spikeEstimated() {
-    return timeline.runs().longestBefore(this).stated();
+    return timeline.runs().compare(this).stated();
   }
 
   /** Days without a run before it; unknown when a day between is not known. */

@@ -1,10 +1,12 @@
 package peakproof.fact;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Athlete;
 import peakproof.measure.Constant;
+import peakproof.measure.RunSpike;
 
 /** What was run before a run. */
 final class RunHistory {
@@ -15,48 +17,49 @@ final class RunHistory {
   }
 
   /**
-   * The longest run before another.
+   * A run against the ones before it.
    *
-   * @param km null when the days before are not known well enough
+   * @param spike null when the days before are not known well enough
    * @param stated true when it rests on what the coach states in place of a log
    */
-  record Longest(@Nullable Double km, boolean stated) {}
+  record Comparison(@Nullable RunSpike spike, boolean stated) {}
 
-  Longest longestBefore(Run run) {
+  Comparison compare(Run run) {
+    Double metres = run.metres();
+    if (metres == null) {
+      return new Comparison(null, false);
+    }
     long window = (long) timeline.constant(Constant.SPIKE_DAYS);
-    LocalDate from = run.date().minusDays(window);
-    List<Day> days = timeline.between(from, run.date().minusDays(1));
+    List<Day> days = timeline.between(run.date().minusDays(window), run.date().minusDays(1));
+    List<RunSpike.Run> before = new ArrayList<>();
+    days.forEach(day -> day.sessions().forEach(session -> add(session, before)));
     long known = days.stream().filter(Day::isKnown).count();
-    Double longest = null;
-    for (Day day : days) {
-      for (Session session : day.sessions()) {
-        if (session instanceof Run earlier) {
-          Double km = earlier.km();
-          if (km == null) {
-            return new Longest(null, false);
-          }
-          longest = longest == null ? km : (Double) Math.max(longest, km);
-        }
-      }
-    }
     if (known >= window * timeline.constant(Constant.COVERAGE_LEAST)) {
-      return new Longest(longest, false);
+      return new Comparison(RunSpike.of(run.date(), metres, before, timeline.constants()), false);
     }
-    Double stated = statedKm();
-    return new Longest(
-        stated == null ? null : longest == null ? stated : (Double) Math.max(stated, longest),
-        true);
+    Double stated = statedMetres();
+    if (stated == null) {
+      return new Comparison(null, false);
+    }
+    before.add(new RunSpike.Run(run.date().minusDays(1), stated));
+    return new Comparison(RunSpike.of(run.date(), metres, before, timeline.constants()), true);
   }
 
-  /** The stated longest run in km, at the athlete's easy pace. */
-  private @Nullable Double statedKm() {
+  private static void add(Session session, List<RunSpike.Run> before) {
+    if (session instanceof Run earlier) {
+      before.add(new RunSpike.Run(earlier.date(), earlier.metres()));
+    }
+  }
+
+  /** The stated longest run, at the athlete's easy pace. */
+  private @Nullable Double statedMetres() {
     Athlete.Lately lately = timeline.hasLately() ? timeline.lately() : null;
     Double seconds = lately == null ? null : lately.longestRunSeconds();
     Double open = timeline.calibration().openMarathonPace().value();
     if (seconds == null || open == null) {
       return null;
     }
-    return seconds / (open * timeline.constant(Constant.RUN_EASY));
+    return 1000 * seconds / (open * timeline.constant(Constant.RUN_EASY));
   }
 
   /** Days without a run before a run; null when a day between is not known. */

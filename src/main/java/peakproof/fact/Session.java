@@ -78,9 +78,9 @@ public abstract sealed class Session implements Fact
   public @Nullable Double minutes() {
     Double seconds = written.recorded().seconds();
     if (seconds != null) {
-      return seconds / 60;
+      return Exact.of(seconds / 60);
     }
-    return set == null ? null : set.minutes();
+    return set == null ? null : Exact.of(set.minutes());
   }
 
   /** Metres in all; unknown when neither written nor computable. */
@@ -89,13 +89,13 @@ public abstract sealed class Session implements Fact
     if (metres != null) {
       return metres;
     }
-    return set == null ? null : set.metres();
+    return set == null ? null : Exact.of(set.metres());
   }
 
   /** Kilometres in all; unknown like the metres. */
   public @Nullable Double km() {
     Double metres = metres();
-    return metres == null ? null : metres / 1000;
+    return metres == null ? null : (Double) (metres / 1000);
   }
 
   /** Planned minutes in the severe domain; none for a logged session without a set line. */
@@ -107,10 +107,9 @@ public abstract sealed class Session implements Fact
   /** True for a hard session: enough severe minutes when planned, a high rating when logged. */
   public boolean hard() {
     Double rpe = written.recorded().rpe();
-    return rpe != null && !planned ? rpe >= timeline.constant(Constant.HARD_RATING) : hardAsWritten();
-  }
-
-  private boolean hardAsWritten() {
+    if (rpe != null && !planned) {
+      return rpe >= timeline.constant(Constant.HARD_RATING);
+    }
     return set != null && Boolean.TRUE.equals(set.hard());
   }
 
@@ -134,7 +133,9 @@ public abstract sealed class Session implements Fact
   public @Nullable Double shareOfLongest() {
     Double minutes = minutes();
     Double longest = timeline.longestMinutesBefore(this);
-    return minutes == null || longest == null || longest <= 0 ? null : minutes / longest;
+    return minutes == null || longest == null || longest <= 0
+        ? null
+        : (Double) Exact.of(minutes / longest);
   }
 
   @Override

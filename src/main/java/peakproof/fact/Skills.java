@@ -24,7 +24,8 @@ final class Skills {
         done.stream().anyMatch(s -> s instanceof Ride && s.written.wear().aeroSeconds() != null);
   }
 
-  private static @Nullable Boolean said(Session session, boolean has, boolean listed, boolean used) {
+  private static @Nullable Boolean said(
+      Session session, boolean has, boolean listed, boolean used) {
     return has || listed || session.planned() || used ? (Boolean) has : null;
   }
 
@@ -52,10 +53,7 @@ final class Skills {
   @Nullable Boolean inCompany(Swim swim) {
     boolean contact = swim.written.wear().practises("contact");
     return said(
-        swim,
-        swim.inCompany() || contact,
-        swim.written.scene().company() != null,
-        logsCompany);
+        swim, swim.inCompany() || contact, swim.written.scene().company() != null, logsCompany);
   }
 
   @Nullable Boolean raceBike(Ride ride) {

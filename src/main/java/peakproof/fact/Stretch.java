@@ -51,8 +51,7 @@ public record Stretch(
     add(timeline, restless, run, into);
   }
 
-  private static void add(
-      Timeline timeline, boolean restless, List<Day> run, List<Stretch> into) {
+  private static void add(Timeline timeline, boolean restless, List<Day> run, List<Stretch> into) {
     Day first = firstChangeable(run);
     if (first == null) {
       return;

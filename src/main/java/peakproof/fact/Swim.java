@@ -38,7 +38,7 @@ public final class Swim extends Session {
 
   /** Longest stretch without a real rest, metres; unknown for a logged swim without a set line. */
   public @Nullable Double continuousMetres() {
-    return set == null ? null : set.longestContinuous();
+    return set == null ? null : Exact.of(set.longestContinuous());
   }
 
   /** Longest single repetition, metres; unknown for a logged swim without a set line. */
@@ -48,7 +48,7 @@ public final class Swim extends Session {
 
   /** Metres at goal pace; unknown for a logged swim without a set line. */
   public @Nullable Double goalPaceMetres() {
-    return set == null ? null : set.raceMetres();
+    return set == null ? null : Exact.of(set.raceMetres());
   }
 
   List<SwimSet> sets() {

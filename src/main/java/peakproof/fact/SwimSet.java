@@ -21,7 +21,9 @@ public record SwimSet(Swim swim, RepeatSet set) implements Fact {
     return set.pace();
   }
 
-  /** Rest before the next send-off, seconds; negative when the swimmer is late; unknown likewise. */
+  /**
+   * Rest before the next send-off, seconds; negative when the swimmer is late; unknown likewise.
+   */
   public @Nullable Double restSeconds() {
     return set.rest();
   }

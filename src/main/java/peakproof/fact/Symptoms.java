@@ -17,7 +17,8 @@ final class Symptoms {
   private static final int APART_DAYS = 7;
 
   private static final Set<String> BONE = Set.of("swelling", "point-tender", "bone");
-  private static final Set<String> SYSTEMIC = Set.of("cough", "chest", "aches", "vomiting", "palpitations");
+  private static final Set<String> SYSTEMIC =
+      Set.of("cough", "chest", "aches", "vomiting", "palpitations");
 
   private Symptoms() {}
 

@@ -12,7 +12,9 @@ import org.jspecify.annotations.Nullable;
  * @param doubt the entry that is missing, or null when nothing is
  */
 record Tally(double value, @Nullable String doubt) {
-  /** How many sessions have a quality; a session that does not say is a doubt about {@code entry}. */
+  /**
+   * How many sessions have a quality; a session that does not say is a doubt about {@code entry}.
+   */
   static <S> Tally count(List<S> sessions, Function<S, @Nullable Boolean> quality, String entry) {
     long count = 0;
     boolean doubt = false;

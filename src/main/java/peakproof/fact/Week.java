@@ -208,10 +208,14 @@ public final class Week implements Fact {
     if (all == null || all <= 0) {
       return null;
     }
-    return of(Run.class).map(Run::km).mapToDouble(Objects::requireNonNull).max().orElse(0) / all;
+    double longest =
+        of(Run.class).map(Run::km).mapToDouble(Objects::requireNonNull).max().orElse(0);
+    return Exact.of(longest / all);
   }
 
-  /** Change of minutes against the best of the three weeks before that were not lighter; a share. */
+  /**
+   * Change of minutes against the best of the three weeks before that were not lighter; a share.
+   */
   public @Nullable Double minutesChange() {
     return timeline.weeks().minutesChange(this);
   }
@@ -244,6 +248,6 @@ public final class Week implements Fact {
       }
       sum += part;
     }
-    return sum;
+    return Exact.of(sum);
   }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Log;
 import peakproof.document.Plan;
@@ -14,6 +15,7 @@ import peakproof.document.PlanWeek;
 import peakproof.measure.Constant;
 import peakproof.measure.TaperReduction;
 import peakproof.measure.WeekChange;
+import peakproof.measure.WeekVolume;
 
 /** The weeks of a timeline, and how each stands to the ones before it. */
 final class Weeks {
@@ -78,38 +80,31 @@ final class Weeks {
             .mapToDouble(Double::doubleValue)
             .max()
             .orElse(0);
-    return minutes != null && best > 0 && minutes <= best * timeline.constant(Constant.LIGHTER_SHARE);
+    return minutes != null
+        && best > 0
+        && minutes <= best * timeline.constant(Constant.LIGHTER_SHARE);
   }
 
-  /** Known weeks before this one that were neither lighter nor interrupted, newest first. */
-  private List<Week> comparable(Week week, int count) {
-    List<Week> found = new ArrayList<>();
-    for (Week earlier : before(week, weeks.size())) {
-      if (!earlier.known()) {
-        break;
-      }
-      if (!earlier.lighter() && !earlier.interrupted() && found.size() < count) {
-        found.add(earlier);
-      }
-    }
-    return found;
+  /** The weeks before, oldest first; an interrupted week says as little as a lighter one. */
+  private List<WeekVolume> volumes(Week week, Function<Week, @Nullable Double> amount) {
+    return weeks.headMap(week.starts(), false).values().stream()
+        .map(
+            earlier ->
+                new WeekVolume(amount.apply(earlier), earlier.lighter() || earlier.interrupted()))
+        .toList();
   }
 
   @Nullable Double minutesChange(Week week) {
-    Double minutes = week.minutes();
-    List<Week> earlier = comparable(week, (int) timeline.constant(Constant.WEEK_CHANGE_WEEKS));
-    if (earlier.size() < timeline.constant(Constant.WEEK_CHANGE_WEEKS)) {
-      return null;
-    }
-    return WeekChange.robust(minutes, earlier.stream().map(Week::minutes).toList());
+    return Exact.of(
+        WeekChange.of(week.minutes(), volumes(week, Week::minutes), 0, timeline.constants())
+            .change());
   }
 
   @Nullable Double runKmChange(Week week) {
-    List<Week> earlier = comparable(week, (int) timeline.constant(Constant.WEEK_CHANGE_WEEKS));
-    if (earlier.size() < timeline.constant(Constant.WEEK_CHANGE_WEEKS)) {
-      return null;
-    }
-    return WeekChange.robust(week.runKm(), earlier.stream().map(Week::runKm).toList());
+    double floor = timeline.constant(Constant.WEEK_FLOOR_RUN_DISTANCE) / 1000;
+    return Exact.of(
+        WeekChange.of(week.runKm(), volumes(week, Week::runKm), floor, timeline.constants())
+            .change());
   }
 
   /** The coach's own sum less the sessions as written, minutes; null without a sum. */
@@ -131,14 +126,13 @@ final class Weeks {
     if (days.isEmpty()) {
       return null;
     }
-    List<Week> reference =
-        comparable(taperStart(days.get(0).date()), (int) timeline.constant(Constant.TAPER_REFERENCE_WEEKS));
-    if (reference.size() < 2) {
-      return null;
-    }
-    return TaperReduction.of(
-        days.stream().map(Day::minutes).toList(),
-        reference.stream().map(Week::minutes).toList());
+    Week taper = taperStart(days.get(0).date());
+    return Exact.of(
+        TaperReduction.of(
+                days.stream().map(day -> day.isKnown() ? day.minutes() : null).toList(),
+                volumes(taper, Week::minutes),
+                timeline.constants())
+            .reduction());
   }
 
   private Week taperStart(LocalDate first) {
@@ -148,7 +142,9 @@ final class Weeks {
         .orElseGet(() -> Objects.requireNonNull(weeks.floorEntry(first)).getValue());
   }
 
-  /** Where to point for something missing in a span: the last written week in it, else the block. */
+  /**
+   * Where to point for something missing in a span: the last written week in it, else the block.
+   */
   Where lastWritten(LocalDate first, LocalDate last) {
     LocalDate monday = Week.monday(last);
     while (!monday.isBefore(Week.monday(first))) {

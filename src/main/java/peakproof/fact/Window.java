@@ -89,8 +89,7 @@ public final class Window implements Fact {
     tallies.put("racePaceRuns", Tally.count(runs, Run::atRacePace, "set lines of the runs"));
     tallies.put("bricks", new Tally(bricks.size(), null));
     tallies.put(
-        "offBikeShare",
-        new Tally(runs.isEmpty() ? 0 : (double) bricks.size() / runs.size(), null));
+        "offBikeShare", new Tally(runs.isEmpty() ? 0 : (double) bricks.size() / runs.size(), null));
   }
 
   private static final String WHERE = "where of the swims in the log";
@@ -268,6 +267,7 @@ public final class Window implements Fact {
   }
 
   /** True when what is found rests on what the coach states in place of a log. */
+  @Override
   public boolean estimated() {
     return statesLately() && days.stream().anyMatch(day -> day.known() == Known.UNKNOWN);
   }

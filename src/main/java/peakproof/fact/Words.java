@@ -24,7 +24,9 @@ public final class Words {
     return sign
         + (whole < 60
             ? whole + "min"
-            : whole / 60 + "h" + (whole % 60 == 0 ? "" : String.format(Locale.ROOT, "%02d", whole % 60)));
+            : whole / 60
+                + "h"
+                + (whole % 60 == 0 ? "" : String.format(Locale.ROOT, "%02d", whole % 60)));
   }
 
   /** {@code 1:50/100m}. */

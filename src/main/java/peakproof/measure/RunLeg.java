@@ -66,8 +66,7 @@ final class RunLeg {
     };
   }
 
-  private static Band band(
-      Constant fast, Constant likely, Constant slow, Constants constants) {
+  private static Band band(Constant fast, Constant likely, Constant slow, Constants constants) {
     return new Band(constants.of(fast), constants.of(likely), constants.of(slow));
   }
 }

@@ -161,7 +161,12 @@ public enum Constant {
   TRANSITION_FAST(Unit.MINUTES),
   TRANSITION_LIKELY(Unit.MINUTES),
   TRANSITION_SLOW(Unit.MINUTES),
-  CUT_OFF_MARGIN(Unit.SHARE);
+  CUT_OFF_MARGIN(Unit.SHARE),
+
+  // The race.
+  WETSUIT_LIKELY_TO(Unit.NUMBER),
+  USUAL_FULL(Unit.MINUTES),
+  USUAL_HALF(Unit.MINUTES);
 
   /** What {@link Constants#of} gives. */
   public enum Unit {

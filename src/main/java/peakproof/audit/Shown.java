@@ -1,0 +1,104 @@
+package peakproof.audit;
+
+import java.time.LocalDate;
+import java.util.Locale;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import peakproof.audit.Finding.Value;
+import peakproof.document.Sport;
+import peakproof.fact.Settings;
+import peakproof.fact.Words;
+
+/**
+ * How values look in a sentence, with their unit for machines. A field's unit is told by how its
+ * name ends.
+ */
+final class Shown {
+  private static final Set<String> SHARES =
+      Set.of("spike", "reduction", "fasterThanGoal", "shareOfLongest", "costLow", "costHigh");
+
+  private Shown() {}
+
+  /** A setting; {@code unit} is the card's word for a bare number. */
+  static Value setting(Settings.Value value, String unit) {
+    double number = value.number();
+    return switch (value.kind()) {
+      case COUNT -> new Value(number, Words.number(number), unit);
+      case SHARE -> share(number);
+      case DURATION -> minutes(number);
+      case DISTANCE ->
+          new Value(number, Words.metres(number, number < 1000 ? Sport.SWIM : Sport.RUN), "m");
+      case TEMPERATURE -> new Value(number, Words.number(number) + " °C", "°C");
+      case CARBOHYDRATE -> carbohydrate(number);
+      case FLUID -> fluid(number);
+      case DAY -> new Value(number, "D-" + Words.number(number), "days before the race");
+      case WINDOW -> {
+        String days = "D-" + Words.number(number) + " to D-" + Words.number(value.until());
+        yield new Value(null, days, "days before the race");
+      }
+    };
+  }
+
+  /** A field of a fact. */
+  static Value field(String name, @Nullable Object value) {
+    if (value == null) {
+      return word("unknown");
+    }
+    if (value instanceof LocalDate date) {
+      return new Value(null, Words.weekday(date), "date");
+    }
+    if (value instanceof Boolean truth) {
+      return word(truth ? "yes" : "no");
+    }
+    if (value instanceof Enum<?> constant) {
+      return word(constant.name().toLowerCase(Locale.ROOT));
+    }
+    return value instanceof Number number ? number(name, number.doubleValue()) : word("" + value);
+  }
+
+  private static Value number(String name, double number) {
+    if (ends(name, "minutes")) {
+      return minutes(number);
+    }
+    if (ends(name, "metres")) {
+      return new Value(number, Words.number(number) + " m", "m");
+    }
+    if (ends(name, "km")) {
+      return new Value(number, Words.number(number) + " km", "km");
+    }
+    if (ends(name, "share") || ends(name, "change") || SHARES.contains(name)) {
+      return share(number);
+    }
+    if (ends(name, "pace")) {
+      return new Value(number, Words.swimPace(number), "s/100m");
+    }
+    if (ends(name, "carbohydrate")) {
+      return carbohydrate(number);
+    }
+    return ends(name, "fluid") ? fluid(number) : new Value(number, Words.number(number), "");
+  }
+
+  private static boolean ends(String name, String unit) {
+    return name.toLowerCase(Locale.ROOT).endsWith(unit);
+  }
+
+  private static Value minutes(double number) {
+    return new Value(number, Words.minutes(number), "min");
+  }
+
+  private static Value share(double number) {
+    return new Value(number, Words.share(number), "share");
+  }
+
+  private static Value carbohydrate(double number) {
+    return new Value(number, Words.number(number) + " g/h", "g/h");
+  }
+
+  private static Value fluid(double number) {
+    return new Value(number, Words.number(number * 1000) + " ml/h", "l/h");
+  }
+
+  private static Value word(String text) {
+    return new Value(null, text, "");
+  }
+}

@@ -1,0 +1,81 @@
+package peakproof.fact;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import peakproof.document.Log;
+import peakproof.document.PlanDay;
+import peakproof.measure.Constant;
+import peakproof.measure.Constants;
+
+/**
+ * One day of training before the race.
+ *
+ * @param log the log's entry, or null
+ * @param plan the plan's day, or null when the plan does not list it
+ */
+record Day(
+    LocalDate date,
+    Known known,
+    List<Session> sessions,
+    Log.@Nullable Day log,
+    @Nullable PlanDay plan,
+    Constants constants) {
+
+  boolean isKnown() {
+    return known == Known.DONE || known == Known.PLANNED;
+  }
+
+  /** True when the coach can still change it. */
+  boolean changeable() {
+    return known == Known.PLANNED;
+  }
+
+  /** Minutes of training; null when a session's length is not known. */
+  @Nullable Double minutes() {
+    double sum = 0;
+    for (Session session : sessions) {
+      Double minutes = session.minutes();
+      if (minutes == null) {
+        return null;
+      }
+      sum += minutes;
+    }
+    return sum;
+  }
+
+  /** Nothing, or a short easy swim, or a little strength work. */
+  boolean rest() {
+    return isKnown() && sessions.stream().allMatch(this::restful);
+  }
+
+  private boolean restful(Session session) {
+    Double minutes = session.minutes();
+    if (minutes == null || session.hard()) {
+      return false;
+    }
+    return switch (session.sport()) {
+      case SWIM -> minutes <= constants.of(Constant.REST_DAY_SWIM) && !session.sharp();
+      case STRENGTH -> minutes <= constants.of(Constant.REST_DAY_STRENGTH);
+      default -> false;
+    };
+  }
+
+  /** A hard session, a long run or a long ride. */
+  boolean hard() {
+    return sessions.stream()
+        .anyMatch(
+            session ->
+                session.hard()
+                    || (session instanceof Run run && run.longRun())
+                    || (session instanceof Ride ride && ride.longRide()));
+  }
+
+  boolean missed() {
+    return log != null && log.missed() != null;
+  }
+
+  boolean ill() {
+    return log != null && log.ill() != null;
+  }
+}

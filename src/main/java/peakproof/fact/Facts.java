@@ -1,0 +1,168 @@
+package peakproof.fact;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import peakproof.document.Dossier;
+import peakproof.document.Log;
+import peakproof.measure.Calibration;
+import peakproof.measure.Constants;
+
+/** Everything the rules may see of one plan on one day. */
+public final class Facts {
+  private final Dossier dossier;
+  private final Timeline timeline;
+  private final Calibration calibration;
+  private final Race race;
+  private final Athlete athlete;
+  private final Goal goal;
+  private final RaceDay raceDay;
+  private final Block block;
+  private final List<CutOff> cutOffs;
+
+  private Facts(Dossier dossier, LocalDate asOf, Constants constants) {
+    this.dossier = dossier;
+    this.calibration = Calibration.of(dossier.plan(), dossier.log(), asOf, constants);
+    this.timeline = new Timeline(dossier, asOf, calibration, constants);
+    People people = new People(dossier.plan(), calibration, constants);
+    this.race = people.race(asOf);
+    this.athlete = people.athlete(asOf);
+    this.goal = people.goal(timeline);
+    this.raceDay = people.raceDay();
+    this.block = Block.of(people.blockPointer(), timeline.weeks().all());
+    this.cutOffs = CutOff.all(dossier.plan(), dossier.log(), asOf, calibration, constants);
+  }
+
+  /**
+   * Gathers the facts.
+   *
+   * @param asOf the day that parts done from planned
+   */
+  public static Facts of(Dossier dossier, LocalDate asOf, Constants constants) {
+    return new Facts(dossier, asOf, constants);
+  }
+
+  /**
+   * The default as-of date: the last day with a log entry, else the eve of the first written week.
+   */
+  public static LocalDate lastKnownDay(Dossier dossier) {
+    Log log = dossier.log();
+    if (log != null && !log.days().isEmpty()) {
+      return log.days().lastKey();
+    }
+    return dossier.plan().weeks().isEmpty()
+        ? dossier.plan().event().date().minusDays(1)
+        : dossier.plan().weeks().get(0).starts().minusDays(1);
+  }
+
+  /** All facts but the windows, which belong to a rule's settings. */
+  public List<Fact> all() {
+    List<Fact> facts = new ArrayList<>(List.of(race, athlete, goal, raceDay, block));
+    facts.addAll(timeline.weeks().all());
+    List<Session> sessions = timeline.sessions().toList();
+    facts.addAll(sessions);
+    facts.addAll(timeline.bricks());
+    sessions.stream()
+        .filter(Swim.class::isInstance)
+        .map(Swim.class::cast)
+        .forEach(swim -> facts.addAll(swim.sets()));
+    facts.addAll(Stretch.all(timeline));
+    facts.addAll(Gap.all(timeline, dossier.plan()));
+    facts.addAll(Missed.in(dossier.log(), timeline.asOf()));
+    facts.addAll(Symptoms.pains(dossier.log(), timeline.asOf()));
+    facts.addAll(
+        Symptoms.illnesses(dossier.log(), dossier.plan().athlete().health(), timeline.asOf()));
+    facts.add(Readiness.of(dossier.log(), timeline.asOf()));
+    facts.addAll(cutOffs);
+    facts.addAll(Integrity.mistakes(dossier, timeline));
+    facts.addAll(Integrity.missing(dossier, race, calibration));
+    return facts;
+  }
+
+  /** The days from {@code from} to {@code to} before the race, as a rule's window. */
+  public Window window(String rule, String name, double from, double to) {
+    return new Window(
+        timeline,
+        rule,
+        name,
+        race.date().minusDays((long) from),
+        race.date().minusDays(Math.max(1, (long) to)));
+  }
+
+  /** The race. */
+  public Race race() {
+    return race;
+  }
+
+  /** The athlete. */
+  public Athlete athlete() {
+    return athlete;
+  }
+
+  /** The goal. */
+  public Goal goal() {
+    return goal;
+  }
+
+  /** What is planned for the day itself. */
+  public RaceDay raceDay() {
+    return raceDay;
+  }
+
+  /** How the weeks are arranged. */
+  public Block block() {
+    return block;
+  }
+
+  /** What turns the plan's words into numbers for this athlete. */
+  public Calibration calibration() {
+    return calibration;
+  }
+
+  /** The time limits that can be set against a projection. */
+  public List<CutOff> cutOffs() {
+    return cutOffs;
+  }
+
+  /** All weeks from the first entry to race week. */
+  public List<Week> weeks() {
+    return timeline.weeks().all();
+  }
+
+  /** Runs still to come. */
+  public Stream<Run> plannedRuns() {
+    return timeline
+        .sessions()
+        .filter(Run.class::isInstance)
+        .map(Run.class::cast)
+        .filter(Session::planned);
+  }
+
+  /** True with a log, or with what the coach states in its place. */
+  public boolean knowsThePast() {
+    return dossier.log() != null || timeline.hasLately();
+  }
+
+  /** The last day with a log entry, or null without a log. */
+  public @Nullable LocalDate logEnds() {
+    Log log = dossier.log();
+    return log == null || log.days().isEmpty() ? null : log.days().lastKey();
+  }
+
+  /** The weeks to come that are not written yet, in words, of the phases asked for. */
+  public Set<String> notWritten(Predicate<@Nullable Phase> phases) {
+    Set<String> missing = new LinkedHashSet<>();
+    for (Week week : timeline.weeks().all()) {
+      boolean open = week.days().stream().anyMatch(day -> day.known() == Known.UNWRITTEN);
+      if (open && phases.test(week.phase())) {
+        missing.add(Timeline.notWritten(week.starts()));
+      }
+    }
+    return missing;
+  }
+}

@@ -1,0 +1,45 @@
+package peakproof.fact;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One illness: its entries on days at most a week apart.
+ *
+ * @param from the first entry
+ * @param last the day it was over by the log, else the newest entry
+ * @param fever true when an entry says so
+ * @param systemic true with fever, chest signs, aches, vomiting or palpitations
+ * @param over true when the log says it is over
+ * @param cleared true when a licensed practitioner cleared the athlete since
+ * @param kind cold, virus, stomach or other, as logged
+ * @param entries where the entries stand, newest first
+ */
+public record Illness(
+    LocalDate from,
+    LocalDate last,
+    boolean fever,
+    boolean systemic,
+    boolean over,
+    boolean cleared,
+    @Nullable String kind,
+    List<Where> entries)
+    implements Fact, Grouped {
+
+  /** Days from its last day to another day. */
+  public double daysUntil(LocalDate day) {
+    return ChronoUnit.DAYS.between(last, day);
+  }
+
+  @Override
+  public String group() {
+    return kind == null ? "illness" : kind;
+  }
+
+  @Override
+  public List<Where> where() {
+    return entries;
+  }
+}

@@ -1,0 +1,123 @@
+package peakproof.fact;
+
+import java.util.Arrays;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+
+/**
+ * What a rule's card may name under {@code needs}: something that has to be known before the rule
+ * can judge. Fields of a rule's own windows are needs too, written {@code window.openWaterSwims}.
+ */
+@SuppressWarnings("ImmutableEnumChecker") // the predicates hold nothing
+public enum Need {
+  RACE_WATER("race.water", "event.swim.water", facts -> facts.race().water() != null),
+  RACE_DISTANCE("race.distance", "event.distance", facts -> facts.race().distance() != null),
+  RACE_START("race.start", "event.swim.start", facts -> facts.race().start() != null),
+  RACE_SWIM("race.swim", "event.legs.swim", facts -> facts.race().swimMetres() != null),
+  RACE_WETSUIT("race.wetsuit", "event.swim.wetsuit", facts -> facts.race().wetsuitLikely() != null),
+  GOAL_SWIM("goal.swim", "goal.swim", facts -> facts.goal().swimPace() != null),
+  GOAL_BIKE("goal.bike", "goal.bike", facts -> facts.goal().bikeMinutes() != null),
+  GOAL_RUN("goal.run", "goal.run", facts -> facts.calibration().goalRunPace().known()),
+  GOAL_TOTAL("goal.total", "goal.total", facts -> facts.goal().totalMinutes() != null),
+  GOAL_LEGS(
+      "goal.legs",
+      "goal.swim, goal.bike, goal.run and goal.transitions",
+      facts -> facts.goal().sumMinutes() != null),
+  BIKE_EFFORT(
+      "goal.bike-effort", "goal.bike-effort", facts -> facts.calibration().bikeGoal() != null),
+  SWIM_TESTS(
+      "tests.swim",
+      "athlete.tests (400m and 200m swims)",
+      facts -> facts.goal().criticalSwimPace() != null),
+  SWIM_TESTS_OR_HELD(
+      "swim.shown",
+      "athlete.tests (400m and 200m swims), or held: on a goal-pace set in the log",
+      facts -> facts.goal().criticalSwimPace() != null || facts.goal().heldSwimPace() != null),
+  PROJECTION(
+      "race.projection",
+      "athlete.tests and logged long rides",
+      facts -> !facts.cutOffs().isEmpty()),
+  PAST("past", "a log, or athlete.lately", Facts::knowsThePast),
+  WEEKS_PHASE(
+      "weeks.phase",
+      "block.peak-weeks and block.taper-weeks, or focus on the weeks",
+      facts -> someWeek(facts, week -> week.phase() != null)),
+  WEEKS_MINUTES(
+      "weeks.minutes",
+      "time or set lines of all sessions",
+      facts -> someWeek(facts, week -> week.minutes() != null)),
+  WEEKS_MINUTES_CHANGE(
+      "weeks.minutes-change",
+      "a log of the last three weeks",
+      facts -> someWeek(facts, week -> week.minutesChange() != null)),
+  WEEKS_RUN_CHANGE(
+      "weeks.run-change",
+      "run distances in the log of the last three weeks",
+      facts -> someWeek(facts, week -> week.runKmChange() != null)),
+  WEEKS_RUN_KM(
+      "weeks.run-km",
+      "distance or paces of the runs",
+      facts -> someWeek(facts, week -> week.runKm() != null)),
+  RUNS_SPIKE(
+      "runs.spike",
+      "run distances in the log of the last 30 days",
+      facts -> noneOrSome(facts, run -> run.spike() != null)),
+  RUNS_GAP(
+      "runs.gap",
+      "log.complete-since",
+      facts -> noneOrSome(facts, run -> run.daysWithoutRun() != null)),
+  BLOCK_PHASES(
+      "block.phases",
+      "block.peak-weeks and block.taper-weeks, or focus on the weeks",
+      facts -> facts.block().peakWeeks() != null && facts.block().taperWeeks() != null);
+
+  private static final Map<String, Need> BY_KEY =
+      Arrays.stream(values()).collect(Collectors.toMap(Need::key, Function.identity()));
+
+  private final String key;
+  private final String entry;
+  private final Predicate<Facts> met;
+
+  Need(String key, String entry, Predicate<Facts> met) {
+    this.key = key;
+    this.entry = entry;
+    this.met = met;
+  }
+
+  /** The word of the cards. */
+  public String key() {
+    return key;
+  }
+
+  /** The entry that settles it, as the coach knows it. */
+  public String entry() {
+    return entry;
+  }
+
+  /** True when it is known for this plan. */
+  public boolean met(Facts facts) {
+    return met.test(facts);
+  }
+
+  /** The need of a key that {@link #keys()} holds. */
+  public static Need of(String key) {
+    return Objects.requireNonNull(BY_KEY.get(key), key);
+  }
+
+  /** All keys, the fields of windows aside. */
+  public static Set<String> keys() {
+    return BY_KEY.keySet();
+  }
+
+  private static boolean someWeek(Facts facts, Predicate<Week> known) {
+    return facts.weeks().stream().filter(Week::changeable).anyMatch(known);
+  }
+
+  private static boolean noneOrSome(Facts facts, Predicate<Run> known) {
+    return facts.plannedRuns().findAny().isEmpty() || facts.plannedRuns().anyMatch(known);
+  }
+}

@@ -1,0 +1,45 @@
+package peakproof.fact;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The newest pain entries of one body part.
+ *
+ * @param site the body part as logged
+ * @param date the newest entry
+ * @param level the highest level of the entries still standing, 0 to 10
+ * @param worse true when an entry says it was worse next morning
+ * @param limp true when a limp was seen
+ * @param pointToBone true for bone pain, one-point tenderness, swelling or pain at night
+ * @param swimmingOnly true when it is felt only in the water
+ * @param entries where the entries stand, newest first
+ */
+public record Pain(
+    String site,
+    LocalDate date,
+    @Nullable Double level,
+    boolean worse,
+    boolean limp,
+    boolean pointToBone,
+    boolean swimmingOnly,
+    List<Where> entries)
+    implements Fact, Grouped {
+
+  /** Days from the newest entry to another day. */
+  public double daysUntil(LocalDate day) {
+    return ChronoUnit.DAYS.between(date, day);
+  }
+
+  @Override
+  public String group() {
+    return site;
+  }
+
+  @Override
+  public List<Where> where() {
+    return entries;
+  }
+}

@@ -1,0 +1,56 @@
+package peakproof.fact;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is planned for the day itself.
+ *
+ * @param bikeCarbohydrate grams per hour on the bike
+ * @param runCarbohydrate grams per hour on the run
+ * @param bikeFluid litres per hour on the bike
+ * @param runFluid litres per hour on the run
+ * @param wetsuitWorn whether the athlete means to wear one
+ */
+public record RaceDay(
+    String pointer,
+    @Nullable Double bikeCarbohydrate,
+    @Nullable Double runCarbohydrate,
+    @Nullable Double bikeFluid,
+    @Nullable Double runFluid,
+    @Nullable Boolean wetsuitWorn)
+    implements Fact {
+
+  /** True when grams and fluid per hour are written for the bike and the run. */
+  public boolean fuelWritten() {
+    return bikeCarbohydrate != null
+        && runCarbohydrate != null
+        && bikeFluid != null
+        && runFluid != null;
+  }
+
+  /** What is not written yet, in words. */
+  public String fuelMissing() {
+    return String.join(
+        ", ",
+        Stream.of(
+                bikeCarbohydrate == null ? "carbohydrate on the bike" : null,
+                bikeFluid == null ? "fluid on the bike" : null,
+                runCarbohydrate == null ? "carbohydrate on the run" : null,
+                runFluid == null ? "fluid on the run" : null)
+            .filter(Objects::nonNull)
+            .toList());
+  }
+
+  /** True when the plan says the athlete races without a wetsuit. */
+  public boolean withoutWetsuit() {
+    return Boolean.FALSE.equals(wetsuitWorn);
+  }
+
+  @Override
+  public List<Where> where() {
+    return List.of(new Where(pointer, null, null));
+  }
+}

@@ -1,0 +1,54 @@
+package peakproof.fact;
+
+import org.jspecify.annotations.Nullable;
+import peakproof.document.Sport;
+
+/** A ride. */
+public final class Ride extends Session {
+  Ride(Draft draft) {
+    super(draft);
+  }
+
+  @Override
+  Sport sport() {
+    return Sport.BIKE;
+  }
+
+  /** True for a long ride by the club's measure; false when its length is unknown. */
+  public boolean longRide() {
+    Double minutes = minutes();
+    return minutes != null && minutes >= timeline.longRideMinutes(this) - 1e-9;
+  }
+
+  /**
+   * Share of the ride at race effort. A logged ride counts as a whole by its mean power or heart
+   * rate against the goal's effort; unknown when it has neither and no set line.
+   */
+  public @Nullable Double raceEffortShare() {
+    Double minutes = minutes();
+    if (minutes == null || minutes <= 0) {
+      return null;
+    }
+    if (set != null) {
+      return Exact.of(raceMinutes() / minutes);
+    }
+    Boolean atEffort = timeline.effort().atRaceEffort(written.recorded());
+    return atEffort == null ? null : (Double) (atEffort ? 1.0 : 0.0);
+  }
+
+  /** Minutes in race position; unknown when not said. */
+  public @Nullable Double aeroMinutes() {
+    Double seconds = written.wear().aeroSeconds();
+    return seconds == null ? null : (Double) (seconds / 60);
+  }
+
+  /** True on the race bike. */
+  public boolean raceBike() {
+    return written.wear().has("race-bike");
+  }
+
+  /** True in race clothing. */
+  public boolean raceClothing() {
+    return written.wear().has("race-clothing");
+  }
+}

@@ -1,0 +1,84 @@
+package peakproof.fact;
+
+import org.jspecify.annotations.Nullable;
+import peakproof.document.Sport;
+import peakproof.measure.Constant;
+import peakproof.measure.RunSpike;
+
+/** A run. */
+public final class Run extends Session {
+  Run(Draft draft) {
+    super(draft);
+  }
+
+  @Override
+  Sport sport() {
+    return Sport.RUN;
+  }
+
+  /** True for a long run by the club's measure; false when its length is unknown. */
+  public boolean longRun() {
+    Double minutes = minutes();
+    return minutes != null && minutes >= timeline.longRunMinutes(this) - 1e-9;
+  }
+
+  /** True straight off the bike, or within minutes of a ride by the clock. */
+  public boolean offBike() {
+    return ride() != null;
+  }
+
+  /** Minutes of the ride it follows; unknown when it follows none. */
+  public @Nullable Double rideMinutes() {
+    Ride ride = ride();
+    return ride == null ? null : ride.minutes();
+  }
+
+  /** True when the ride it follows is hard. */
+  public boolean rideHard() {
+    Ride ride = ride();
+    return ride != null && ride.hard();
+  }
+
+  @Nullable Ride ride() {
+    return before instanceof Ride straight ? straight : timeline.rideJustBefore(this);
+  }
+
+  /** True with ten minutes or more at goal pace, planned or by the mean pace logged. */
+  public boolean atRacePace() {
+    return raceMinutes() >= timeline.constant(Constant.RACE_EFFORT_LEAST) - 1e-9
+        || timeline.effort().loggedAtRacePace(this);
+  }
+
+  /** By which share the parts labelled race are faster than the goal; unknown without a target. */
+  public @Nullable Double fasterThanGoal() {
+    return set == null ? null : timeline.effort().fasterThanGoal(set);
+  }
+
+  /** Longest run of the 30 days before, km; unknown when those days are not known well enough. */
+  public @Nullable Double longestBeforeKm() {
+    RunSpike spike = timeline.runs().compare(this).spike();
+    Double metres = spike == null ? null : spike.longest();
+    return metres == null ? null : (Double) (metres / 1000);
+  }
+
+  /** How much longer than the longest run of the 30 days before, as a share; 0.1 is 10 % longer. */
+  public @Nullable Double spike() {
+    RunSpike spike = timeline.runs().compare(this).spike();
+    return spike == null ? null : Exact.of(spike.share());
+  }
+
+  /** True when the longest run before is only stated by the coach. */
+  public boolean spikeEstimated() {
+    return timeline.runs().compare(this).stated();
+  }
+
+  /** Days without a run before it; unknown when a day between is not known. */
+  public @Nullable Double daysWithoutRun() {
+    return timeline.runs().daysWithout(this);
+  }
+
+  /** Minutes of the longest ride on its day or the day before; none is 0. */
+  public double rideWithinDayMinutes() {
+    return timeline.longestRideWithinDay(this);
+  }
+}

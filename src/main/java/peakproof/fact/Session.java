@@ -1,0 +1,150 @@
+package peakproof.fact;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import peakproof.document.Sport;
+import peakproof.measure.Constant;
+import peakproof.measure.Domain;
+import peakproof.measure.SetBreakdown;
+
+/**
+ * One session, done or planned: a {@link Swim}, {@link Ride}, {@link Run}, {@link Strength} or
+ * {@link OtherSession}. What neither plan nor log says is unknown; a rule that compares an unknown
+ * stays silent.
+ */
+public abstract sealed class Session implements Fact
+    permits Swim, Ride, Run, Strength, OtherSession {
+  final Timeline timeline;
+  final peakproof.document.Session written;
+  final @Nullable SetBreakdown set;
+  final @Nullable Session before;
+  private final LocalDate date;
+  private final boolean planned;
+
+  Session(Draft draft) {
+    this.timeline = draft.timeline();
+    this.written = draft.written();
+    this.set = draft.set();
+    this.before = draft.before();
+    this.date = draft.date();
+    this.planned = draft.planned();
+  }
+
+  /** What a session is made from; {@code before} is what it follows without a break. */
+  record Draft(
+      Timeline timeline,
+      LocalDate date,
+      boolean planned,
+      peakproof.document.Session written,
+      @Nullable SetBreakdown set,
+      @Nullable Session before) {}
+
+  abstract Sport sport();
+
+  /** Its day. */
+  public LocalDate date() {
+    return date;
+  }
+
+  /** The Monday of its week. */
+  public LocalDate week() {
+    return Week.monday(date);
+  }
+
+  /** Days before race day, 21 for D-21. */
+  public double daysToRace() {
+    return ChronoUnit.DAYS.between(date, timeline.raceDate());
+  }
+
+  /** True when it is still to come, so that the coach can change it. */
+  public boolean planned() {
+    return planned;
+  }
+
+  /** The session in words: its set line as written, or its duration or distance. */
+  public String label() {
+    String what =
+        written.set() != null
+            ? written.set().text()
+            : minutes() != null
+                ? Words.minutes(minutes())
+                : metres() != null ? Words.metres(metres(), sport()) : "a session";
+    return sport().word() + " " + what;
+  }
+
+  /** Minutes in all, rests included; unknown when neither written nor computable. */
+  public @Nullable Double minutes() {
+    Double seconds = written.recorded().seconds();
+    if (seconds != null) {
+      return Exact.of(seconds / 60);
+    }
+    return set == null ? null : Exact.of(set.minutes());
+  }
+
+  /** Metres in all; unknown when neither written nor computable. */
+  public @Nullable Double metres() {
+    Double metres = written.recorded().metres();
+    if (metres != null) {
+      return metres;
+    }
+    return set == null ? null : Exact.of(set.metres());
+  }
+
+  /** Kilometres in all; unknown like the metres. */
+  public @Nullable Double km() {
+    Double metres = metres();
+    return metres == null ? null : (Double) (metres / 1000);
+  }
+
+  /** Planned minutes in the severe domain; none for a logged session without a set line. */
+  public double severeMinutes() {
+    Double severe = set == null ? null : set.domains().in(Domain.SEVERE);
+    return severe == null ? 0 : severe;
+  }
+
+  /** True for a hard session: enough severe minutes when planned, a high rating when logged. */
+  public boolean hard() {
+    Double rpe = written.recorded().rpe();
+    if (rpe != null && !planned) {
+      return rpe >= timeline.constant(Constant.HARD_RATING);
+    }
+    return set != null && Boolean.TRUE.equals(set.hard());
+  }
+
+  /** True with race effort or harder for some minutes. */
+  public boolean sharp() {
+    return hard() || raceMinutes() >= timeline.constant(Constant.RACE_EFFORT_LEAST) - 1e-9;
+  }
+
+  /** Minutes at race effort; none where it is not known. */
+  public double raceMinutes() {
+    Double race = set == null ? null : set.raceMinutes();
+    return race == null ? 0 : race;
+  }
+
+  /** True for a test. */
+  public boolean test() {
+    return written.test();
+  }
+
+  /** Its length as a share of the longest of its sport in the eight weeks before; unknown alone. */
+  public @Nullable Double shareOfLongest() {
+    Double minutes = minutes();
+    Double longest = timeline.longestMinutesBefore(this);
+    return minutes == null || longest == null || longest <= 0
+        ? null
+        : (Double) Exact.of(minutes / longest);
+  }
+
+  @Override
+  public List<Where> where() {
+    return List.of(new Where(written.at(), date, null));
+  }
+
+  @Override
+  public String toString() {
+    return date + " " + label();
+  }
+}

@@ -1,0 +1,253 @@
+package peakproof.fact;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.temporal.TemporalAdjusters;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** A week from Monday to Sunday, race day left out. Counts are of what is known. */
+public final class Week implements Fact {
+  private final LocalDate starts;
+  private final @Nullable Phase phase;
+  private final List<Day> days;
+  private final String pointer;
+  private final Map<String, String> without;
+  private final boolean interrupted;
+  private final Timeline timeline;
+
+  Week(
+      Timeline timeline,
+      LocalDate starts,
+      @Nullable Phase phase,
+      List<Day> days,
+      String pointer,
+      Map<String, String> without,
+      boolean interrupted) {
+    this.timeline = timeline;
+    this.starts = starts;
+    this.phase = phase;
+    this.days = days;
+    this.pointer = pointer;
+    this.without = without;
+    this.interrupted = interrupted;
+  }
+
+  static LocalDate monday(LocalDate date) {
+    return date.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
+  }
+
+  /** Its Monday. */
+  public LocalDate starts() {
+    return starts;
+  }
+
+  /** What the week is for; unknown without a block and a focus. */
+  public @Nullable Phase phase() {
+    return phase;
+  }
+
+  /** {@code the week of 14 Jun}. */
+  public String label() {
+    return "the week of " + Words.day(starts);
+  }
+
+  /** True when the coach can still change a day of it. */
+  public boolean changeable() {
+    return days.stream().anyMatch(Day::changeable);
+  }
+
+  /** True when the coach can still change or write a day of it. */
+  public boolean open() {
+    return days.stream().anyMatch(day -> day.changeable() || day.known() == Known.UNWRITTEN);
+  }
+
+  /** True when every day of it is known, from the log or the plan. */
+  public boolean known() {
+    return days.stream().allMatch(Day::isKnown);
+  }
+
+  /** True with travel, illness or work declared, illness logged, or several days missed. */
+  public boolean interrupted() {
+    return interrupted;
+  }
+
+  /** True for the week that holds race day. */
+  public boolean raceWeek() {
+    return starts.equals(monday(timeline.raceDate()));
+  }
+
+  /** True for a lighter week: said so, or well below the best of the three weeks before. */
+  public boolean lighter() {
+    return phase == Phase.LIGHTER || timeline.weeks().wellBelow(this);
+  }
+
+  /** True when the plan declares a gap in swimming for the week. */
+  public boolean withoutSwim() {
+    return without.containsKey("swim");
+  }
+
+  /** True when the plan declares no open water, or no swimming, for the week. */
+  public boolean withoutOpenWater() {
+    return withoutSwim() || without.containsKey("open-water");
+  }
+
+  /** True when the plan declares a gap in cycling for the week. */
+  public boolean withoutBike() {
+    return without.containsKey("bike");
+  }
+
+  /** True when the plan declares a gap in running for the week. */
+  public boolean withoutRun() {
+    return without.containsKey("run");
+  }
+
+  /** True when the plan declares a gap in strength work for the week. */
+  public boolean withoutStrength() {
+    return without.containsKey("strength");
+  }
+
+  List<Day> days() {
+    return days;
+  }
+
+  Stream<Session> sessions() {
+    return days.stream().flatMap(day -> day.sessions().stream());
+  }
+
+  private <T extends Session> Stream<T> of(Class<T> kind) {
+    return sessions().filter(kind::isInstance).map(kind::cast);
+  }
+
+  /** Swims. */
+  public double swims() {
+    return of(Swim.class).count();
+  }
+
+  /** Swims in open water. */
+  public double openWaterSwims() {
+    return of(Swim.class).filter(Swim::openWater).count();
+  }
+
+  /** Rides. */
+  public double rides() {
+    return of(Ride.class).count();
+  }
+
+  /** Runs, those off the bike included. */
+  public double runs() {
+    return of(Run.class).count();
+  }
+
+  /** Runs straight after a ride. */
+  public double bricks() {
+    return of(Run.class).filter(Run::offBike).count();
+  }
+
+  /** Strength sessions. */
+  public double strengthSessions() {
+    return of(Strength.class).count();
+  }
+
+  /** Hard swims. */
+  public double hardSwims() {
+    return of(Swim.class).filter(Session::hard).count();
+  }
+
+  /** Hard rides. */
+  public double hardRides() {
+    return of(Ride.class).filter(Session::hard).count();
+  }
+
+  /** Hard runs. */
+  public double hardRuns() {
+    return of(Run.class).filter(Session::hard).count();
+  }
+
+  /** Hard sessions of all sports. */
+  public double hardSessions() {
+    return sessions().filter(Session::hard).count();
+  }
+
+  /** Swims with race effort or harder. */
+  public double sharpSwims() {
+    return of(Swim.class).filter(Session::sharp).count();
+  }
+
+  /** Rides with race effort or harder. */
+  public double sharpRides() {
+    return of(Ride.class).filter(Session::sharp).count();
+  }
+
+  /** Runs with race effort or harder. */
+  public double sharpRuns() {
+    return of(Run.class).filter(Session::sharp).count();
+  }
+
+  /** Rest days. */
+  public double restDays() {
+    return days.stream().filter(Day::rest).count();
+  }
+
+  /** Minutes of training; unknown when a day or a session's length is. */
+  public @Nullable Double minutes() {
+    return known() ? sum(days.stream().map(Day::minutes)) : null;
+  }
+
+  /** Kilometres run; unknown when a day or a run's length is. */
+  public @Nullable Double runKm() {
+    return known() ? sum(of(Run.class).map(Run::km)) : null;
+  }
+
+  /** The longest run as a share of the week's running; unknown like the kilometres. */
+  public @Nullable Double longestRunShare() {
+    Double all = runKm();
+    if (all == null || all <= 0) {
+      return null;
+    }
+    double longest =
+        of(Run.class).map(Run::km).mapToDouble(Objects::requireNonNull).max().orElse(0);
+    return Exact.of(longest / all);
+  }
+
+  /**
+   * Change of minutes against the best of the three weeks before that were not lighter; a share.
+   */
+  public @Nullable Double minutesChange() {
+    return timeline.weeks().minutesChange(this);
+  }
+
+  /** Change of run distance against the best of the three weeks before; a share. */
+  public @Nullable Double runKmChange() {
+    return timeline.weeks().runKmChange(this);
+  }
+
+  /** The coach's own sum of hours against the sessions written, in minutes; unknown without one. */
+  public @Nullable Double hoursOffMinutes() {
+    return timeline.weeks().hoursOff(this);
+  }
+
+  @Override
+  public List<Where> where() {
+    return List.of(new Where(pointer, null, starts));
+  }
+
+  @Override
+  public String toString() {
+    return label();
+  }
+
+  private static @Nullable Double sum(Stream<@Nullable Double> parts) {
+    double sum = 0;
+    for (Double part : (Iterable<@Nullable Double>) parts::iterator) {
+      if (part == null) {
+        return null;
+      }
+      sum += part;
+    }
+    return Exact.of(sum);
+  }
+}

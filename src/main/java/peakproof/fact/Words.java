@@ -1,0 +1,74 @@
+package peakproof.fact;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import peakproof.document.Sport;
+
+/** Quantities and dates the way a coach writes them. */
+public final class Words {
+  private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
+  private static final DateTimeFormatter WEEKDAY =
+      DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
+
+  private Words() {}
+
+  /** {@code 45min}, {@code 1h35}, {@code 30s}. */
+  public static String minutes(double minutes) {
+    long seconds = Math.round(Math.abs(minutes) * 60);
+    String sign = minutes < 0 && seconds > 0 ? "-" : "";
+    if (seconds < 60) {
+      return sign + seconds + "s";
+    }
+    long whole = Math.round(seconds / 60.0);
+    return sign
+        + (whole < 60
+            ? whole + "min"
+            : whole / 60
+                + "h"
+                + (whole % 60 == 0 ? "" : String.format(Locale.ROOT, "%02d", whole % 60)));
+  }
+
+  /** {@code 1:50/100m}. */
+  public static String swimPace(double secondsPer100) {
+    return clock(secondsPer100) + "/100m";
+  }
+
+  /** {@code 5:27/km}. */
+  public static String runPace(double secondsPerKm) {
+    return clock(secondsPerKm) + "/km";
+  }
+
+  /** {@code 400 m} in the water, {@code 16.6 km} elsewhere. */
+  public static String metres(double metres, Sport sport) {
+    return sport == Sport.SWIM ? number(metres) + " m" : number(metres / 1000) + " km";
+  }
+
+  /** {@code 33%}. */
+  public static String share(double share) {
+    return Math.round(share * 100) + "%";
+  }
+
+  /** At most one decimal: {@code 3}, {@code 2.5}. */
+  public static String number(double number) {
+    double rounded = Math.round(number * 10) / 10.0;
+    return rounded == Math.rint(rounded)
+        ? String.valueOf((long) rounded)
+        : String.format(Locale.ROOT, "%.1f", rounded);
+  }
+
+  /** {@code 14 Jun}. */
+  public static String day(LocalDate date) {
+    return DAY.format(date);
+  }
+
+  /** {@code Mon 14 Jun}. */
+  public static String weekday(LocalDate date) {
+    return WEEKDAY.format(date);
+  }
+
+  private static String clock(double seconds) {
+    long whole = Math.round(seconds);
+    return String.format(Locale.ROOT, "%d:%02d", whole / 60, whole % 60);
+  }
+}

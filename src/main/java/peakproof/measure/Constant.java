@@ -1,0 +1,200 @@
+package peakproof.measure;
+
+import java.util.Locale;
+
+/**
+ * The numbers behind the measures. What each means, its range and its source stand in {@code
+ * rules/measures.yaml} under the same name; the club may change every one of them.
+ */
+public enum Constant {
+
+  // Distance class, by the bike leg.
+  DISTANCE_FULL_FROM(Unit.METRES),
+  DISTANCE_FULL_TO(Unit.METRES),
+  DISTANCE_HALF_FROM(Unit.METRES),
+  DISTANCE_HALF_TO(Unit.METRES),
+  DISTANCE_STANDARD_FROM(Unit.METRES),
+  DISTANCE_STANDARD_TO(Unit.METRES),
+  DISTANCE_SPRINT_FROM(Unit.METRES),
+  DISTANCE_SPRINT_TO(Unit.METRES),
+
+  // Words of the glossary.
+  LONG_RIDE(Unit.MINUTES),
+  LONG_RUN(Unit.MINUTES),
+  LONG_SHARE(Unit.SHARE),
+  LONG_WEEKS(Unit.NUMBER),
+  LONG_SHORT_COURSE(Unit.SHARE),
+  HARD_SEVERE(Unit.MINUTES),
+  HARD_RATING(Unit.NUMBER),
+  RACE_EFFORT_LEAST(Unit.MINUTES),
+  CONTINUOUS_REST(Unit.SECONDS),
+  CONTINUOUS_REST_SHARE(Unit.SHARE),
+  REST_DAY_SWIM(Unit.MINUTES),
+  REST_DAY_STRENGTH(Unit.MINUTES),
+  LIGHTER_SHARE(Unit.SHARE),
+  LIGHTER_WEEKS(Unit.NUMBER),
+  INTERRUPTED_MISSED(Unit.NUMBER),
+  BRICK_WITHIN(Unit.MINUTES),
+  MASTERS_FROM(Unit.NUMBER),
+  MEDICAL_QUESTION_FROM(Unit.NUMBER),
+  EXPERIENCED_RACES(Unit.NUMBER),
+  EXPERIENCED_YEARS(Unit.NUMBER),
+
+  // What a session weighs: rating of a minute, 0 to 10.
+  RATING_DRILL(Unit.NUMBER),
+  RATING_EASY(Unit.NUMBER),
+  RATING_STEADY(Unit.NUMBER),
+  RATING_RACE_FULL(Unit.NUMBER),
+  RATING_RACE_HALF(Unit.NUMBER),
+  RATING_RACE_STANDARD(Unit.NUMBER),
+  RATING_RACE_SPRINT(Unit.NUMBER),
+  RATING_THRESHOLD(Unit.NUMBER),
+  RATING_HARD(Unit.NUMBER),
+  RATING_MAX(Unit.NUMBER),
+  RATING_STRENGTH_LIGHT(Unit.NUMBER),
+  RATING_STRENGTH_MODERATE(Unit.NUMBER),
+  RATING_STRENGTH_HEAVY(Unit.NUMBER),
+  RATING_STRENGTH_UNSAID(Unit.NUMBER),
+  RATING_DOMAIN_MODERATE(Unit.NUMBER),
+  RATING_DOMAIN_HEAVY(Unit.NUMBER),
+  RATING_DOMAIN_SEVERE(Unit.NUMBER),
+  RATING_REST(Unit.NUMBER),
+  HARDEST_DOMAIN_HELD(Unit.MINUTES),
+  HARDEST_DOMAIN_LESS(Unit.NUMBER),
+  GOAL_WITHIN(Unit.SHARE),
+  SCALE_PAIRS(Unit.NUMBER),
+
+  // Distance and time of a planned part.
+  SWIM_HARD(Unit.SECONDS),
+  SWIM_MAX(Unit.SECONDS),
+  SWIM_STEADY(Unit.SECONDS),
+  SWIM_EASY(Unit.SECONDS),
+  SWIM_DRILL(Unit.SECONDS),
+  SWIM_UNTESTED(Unit.SECONDS),
+  RUN_THRESHOLD(Unit.NUMBER),
+  RUN_HARD(Unit.NUMBER),
+  RUN_MAX(Unit.NUMBER),
+  RUN_STEADY(Unit.NUMBER),
+  RUN_EASY(Unit.NUMBER),
+  RUN_UNTESTED(Unit.NUMBER),
+  RIDE_WEEKS(Unit.NUMBER),
+
+  // Endurance time.
+  RIEGEL_EXPONENT(Unit.NUMBER),
+  RIEGEL_CAUTIOUS(Unit.NUMBER),
+  RIEGEL_SHORTEST(Unit.SECONDS),
+  RIEGEL_PERSONAL_FROM(Unit.NUMBER),
+  RIEGEL_PERSONAL_TO(Unit.NUMBER),
+  RACE_WEEKS(Unit.NUMBER),
+
+  // Critical swim speed.
+  SWIM_TRIAL_SHORTEST(Unit.SECONDS),
+  SWIM_TRIAL_LONGEST(Unit.SECONDS),
+  SWIM_TRIALS_WITHIN(Unit.NUMBER),
+  SWIM_RESERVE_LEAST(Unit.NUMBER),
+  SWIM_RESERVE_MOST(Unit.NUMBER),
+
+  // Edges of the intensity domains.
+  EDGE_POWER_MODERATE(Unit.SHARE),
+  EDGE_RUN_MODERATE(Unit.NUMBER),
+  EDGE_RUN_SEVERE(Unit.NUMBER),
+  EDGE_SWIM_MODERATE(Unit.SECONDS),
+  EDGE_HEART_MODERATE(Unit.SHARE),
+  EDGE_HEART_SEVERE(Unit.SHARE),
+  EDGE_HEART_BIKE(Unit.NUMBER),
+  EDGE_RATING_MODERATE(Unit.NUMBER),
+  EDGE_RATING_SEVERE(Unit.NUMBER),
+  THRESHOLD_HEAVY(Unit.SHARE),
+  UNCLASSIFIED_MOST(Unit.SHARE),
+  HEAVY_SHARE_FLOOR(Unit.SHARE),
+
+  // Repeated sets.
+  SEND_OFF_REST_LEAST(Unit.SECONDS),
+
+  // Weeks, spikes, taper.
+  WEEK_CHANGE_WEEKS(Unit.NUMBER),
+  WEEK_FLOOR_RUN_DISTANCE(Unit.METRES),
+  WEEK_FLOOR_RUN(Unit.MINUTES),
+  WEEK_FLOOR_BIKE(Unit.MINUTES),
+  WEEK_FLOOR_SWIM(Unit.METRES),
+  SPIKE_DAYS(Unit.NUMBER),
+  SPIKE_SMALL(Unit.SHARE),
+  SPIKE_MODERATE(Unit.SHARE),
+  SPIKE_LARGE(Unit.SHARE),
+  TAPER_REFERENCE_WEEKS(Unit.NUMBER),
+  COVERAGE_LEAST(Unit.SHARE),
+
+  // After a gap.
+  DETRAINING_MOST(Unit.SHARE),
+  DETRAINING_DAYS(Unit.NUMBER),
+  DETRAINING_NONE(Unit.NUMBER),
+  DETRAINING_DAY_12(Unit.SHARE),
+  DETRAINING_DAY_21(Unit.SHARE),
+  DETRAINING_DAY_56(Unit.SHARE),
+  DETRAINING_DAY_84(Unit.SHARE),
+  DETRAINING_OTHER_SPORT(Unit.SHARE),
+
+  // Adherence.
+  MATCHING_DAYS(Unit.NUMBER),
+  MATCHED_WEEKS(Unit.NUMBER),
+
+  // Race-day projection.
+  OPEN_SWIM_FAST(Unit.SECONDS),
+  OPEN_SWIM_LIKELY(Unit.SECONDS),
+  OPEN_SWIM_SLOW(Unit.SECONDS),
+  NAVIGATION_FAST(Unit.NUMBER),
+  NAVIGATION_LIKELY(Unit.NUMBER),
+  NAVIGATION_SLOW(Unit.NUMBER),
+  RIDE_SPEED_BAND(Unit.SHARE),
+  RUN_LEG_FULL_FAST(Unit.NUMBER),
+  RUN_LEG_FULL_LIKELY(Unit.NUMBER),
+  RUN_LEG_FULL_SLOW(Unit.NUMBER),
+  RUN_LEG_HALF_FAST(Unit.NUMBER),
+  RUN_LEG_HALF_LIKELY(Unit.NUMBER),
+  RUN_LEG_HALF_SLOW(Unit.NUMBER),
+  RUN_LEG_STANDARD_FAST(Unit.NUMBER),
+  RUN_LEG_STANDARD_LIKELY(Unit.NUMBER),
+  RUN_LEG_STANDARD_SLOW(Unit.NUMBER),
+  RUN_LEG_SPRINT_FAST(Unit.NUMBER),
+  RUN_LEG_SPRINT_LIKELY(Unit.NUMBER),
+  RUN_LEG_SPRINT_SLOW(Unit.NUMBER),
+  TRANSITION_FAST(Unit.MINUTES),
+  TRANSITION_LIKELY(Unit.MINUTES),
+  TRANSITION_SLOW(Unit.MINUTES),
+  CUT_OFF_MARGIN(Unit.SHARE),
+
+  // The race.
+  WETSUIT_LIKELY_TO(Unit.NUMBER),
+  USUAL_FULL(Unit.MINUTES),
+  USUAL_HALF(Unit.MINUTES);
+
+  /** What {@link Constants#of} gives. */
+  public enum Unit {
+    /** A bare number: a rating, a ratio, a count. */
+    NUMBER,
+    /** A share, 0.75 for {@code 75%}. */
+    SHARE,
+    /** Seconds. */
+    SECONDS,
+    /** Minutes. */
+    MINUTES,
+    /** Metres. */
+    METRES
+  }
+
+  private final Unit unit;
+
+  Constant(Unit unit) {
+    this.unit = unit;
+  }
+
+  /** The unit of the value. */
+  public Unit unit() {
+    return unit;
+  }
+
+  /** Its name in {@code measures.yaml}: {@code long-ride}. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+}

@@ -1,0 +1,25 @@
+package peakproof.measure;
+
+import org.jspecify.annotations.Nullable;
+
+/** A stretch of a session as it is done, one repetition or one rest after another. */
+sealed interface Piece {
+  /** Seconds; null when they cannot be known. */
+  @Nullable Double seconds();
+
+  /**
+   * One repetition.
+   *
+   * @param metres null when they cannot be known
+   * @param labelledPace seconds per metre asked for beside the word race; null without
+   */
+  record Work(
+      @Nullable Double seconds,
+      @Nullable Double metres,
+      Intensity intensity,
+      @Nullable Double labelledPace)
+      implements Piece {}
+
+  /** Passive rest. */
+  record Pause(@Nullable Double seconds) implements Piece {}
+}

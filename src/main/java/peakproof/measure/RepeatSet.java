@@ -1,0 +1,90 @@
+package peakproof.measure;
+
+import org.jspecify.annotations.Nullable;
+import peakproof.document.SetLine;
+
+/**
+ * Equal repetitions off an interval or with rest: whether they can be swum as written. Plain
+ * arithmetic; the least rest before a send-off is common practice, no source.
+ *
+ * @param count repetitions
+ * @param metres of one repetition
+ * @param pace s/100 m, or null when unknown
+ * @param sendOff seconds from one start to the next, or null when unknown or rest is not asked for
+ * @param rest seconds after each repetition but the last, negative when the send-off comes first;
+ *     null when unknown
+ * @param sessionSeconds from the first start to the end of the last repetition
+ * @param density share of that time spent moving
+ * @param feasible false when the rest before a send-off is shorter than 3 s; true when rest itself
+ *     is asked for; null when the pace is unknown
+ */
+public record RepeatSet(
+    int count,
+    double metres,
+    @Nullable Double pace,
+    @Nullable Double sendOff,
+    @Nullable Double rest,
+    @Nullable Double sessionSeconds,
+    @Nullable Double density,
+    @Nullable Boolean feasible) {
+
+  /** Repetitions that leave every so many seconds, held at a pace in s/100 m. */
+  public static RepeatSet offInterval(
+      int count, double metres, double pace, double interval, Constants constants) {
+    double moving = metres * pace / 100;
+    double rest = interval - moving;
+    boolean feasible = !Limit.below(rest, constants.of(Constant.SEND_OFF_REST_LEAST));
+    return timed(count, metres, pace, interval, rest, feasible);
+  }
+
+  /** Repetitions held at a pace in s/100 m, with so many seconds of rest between them. */
+  public static RepeatSet withRest(int count, double metres, double pace, double rest) {
+    return timed(count, metres, pace, metres * pace / 100 + rest, rest, true);
+  }
+
+  static RepeatSet of(
+      int count,
+      double metres,
+      @Nullable Double seconds,
+      SetLine.@Nullable Rest rest,
+      Constants constants) {
+    Double sendOff = rest instanceof SetLine.SendOff off ? off.seconds() : null;
+    Double after = rest instanceof SetLine.After pause ? pause.seconds() : null;
+    if (seconds == null || seconds <= 0 || metres <= 0) {
+      return new RepeatSet(count, metres, null, sendOff, after, null, null, null);
+    }
+    double pace = Pace.per100m(metres, seconds);
+    return sendOff == null
+        ? withRest(count, metres, pace, after == null ? 0 : after)
+        : offInterval(count, metres, pace, sendOff, constants);
+  }
+
+  /** Seconds behind the send-off at the last start; zero when every start is met. */
+  public @Nullable Double late() {
+    return rest == null ? null : (count - 1) * Math.max(0, -rest);
+  }
+
+  /**
+   * Repetitions after which the reserve above critical swim speed would be spent if no rest gave
+   * any of it back: a warning, no law. Null when they are swum at or below critical swim speed, so
+   * that none is spent.
+   *
+   * @param speed of the repetitions, m/s
+   * @param criticalSpeed m/s
+   * @param reserve metres
+   * @param seconds of one repetition
+   */
+  public static @Nullable Double worstCase(
+      double speed, double criticalSpeed, double reserve, double seconds) {
+    double spent = (speed - criticalSpeed) * seconds;
+    return Limit.above(spent, 0) ? reserve / spent : null;
+  }
+
+  private static RepeatSet timed(
+      int count, double metres, double pace, double interval, double rest, boolean feasible) {
+    double moving = metres * pace / 100;
+    double session = (count - 1) * interval + moving;
+    return new RepeatSet(
+        count, metres, pace, interval, rest, session, count * moving / session, feasible);
+  }
+}

@@ -123,7 +123,7 @@ class SetLinesTest {
         "SWIM | 4x100 hard off 120            | 11: '120' is no duration; expected an interval such as off 2:00; write 120s or 120min",
         "SWIM | 4x100 hard rest 20s           | 11: 'rest' is no word of a set line; expected an effort (drill, easy, steady, race, threshold, hard or max), '@' and a target, kit (paddles, fins or pull-buoy) or a rest; write rest as r30s",
         "RUN  | 5m easy, 10km steady          | 0: '5m' is very short for a run; expected 100m or more, or a duration; did you mean 5min?",
-        "RUN  | 10min easy, 400 hard          | 12: '400' has no unit; expected a distance or duration such as 5km or 40min; write 400min, 400m or 400km",
+        "RUN  | 10min easy, 400 hard          | 12: '400' has no unit; expected a distance or duration such as 5km or 40min; write 400m",
         "BIKE | 2:05 easy                     | 0: '2:05' is no duration here: hours or minutes?; expected a duration such as 45s, 12min, 1h30 or 1:10:00; write 2h05 or 2min05s",
         "BIKE | 1h 30min easy                 | 3: '30min' after a duration can be its minutes or seconds, or a rest; expected one of the two; write them together (1h30), or the rest with 'r' (r30min)",
         "BIKE | 1h @205                       | 3: '205' is no target; expected a pace, heart rate, power or rating: 1:50/100m, 4:55/km, 131bpm, 70%maxhr, 65%hrr, 205W, 85%cp or rpe6; write its unit: 205bpm or 205W",

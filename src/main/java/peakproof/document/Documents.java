@@ -10,14 +10,6 @@ public final class Documents {
   private Documents() {}
 
   /**
-   * A plan read with everything that belongs to it.
-   *
-   * @param dossier null when there is any fault
-   * @param faults of all its files, in the order of files, lines and columns
-   */
-  public record Reading(@Nullable Dossier dossier, List<Fault> faults) {}
-
-  /**
    * Reads a plan's file with its event, its log ({@code log:} of the plan, else {@code log.yaml}
    * beside it) and the nearest {@code house.yaml} upwards.
    *

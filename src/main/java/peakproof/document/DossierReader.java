@@ -18,7 +18,7 @@ final class DossierReader {
   }
 
   /** Reads all of them, adding to the faults already found. */
-  static Documents.Reading read(
+  static Reading read(
       Faults faults,
       Path planFile,
       Tree plan,
@@ -27,7 +27,7 @@ final class DossierReader {
       @Nullable Tree house) {
     DossierReader reader = new DossierReader(faults);
     Dossier dossier = reader.dossier(planFile, plan, event, log, house);
-    return new Documents.Reading(faults.none() ? dossier : null, faults.sorted());
+    return new Reading(faults.none() ? dossier : null, faults.sorted());
   }
 
   private @Nullable Dossier dossier(

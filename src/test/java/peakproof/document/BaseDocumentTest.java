@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 class BaseDocumentTest {
   @Test
   void readsWithoutFault() {
-    Documents.Reading reading = Documents.read(Path.of("rules/base/plan.yaml"), null);
+    Reading reading = Documents.read(Path.of("rules/base/plan.yaml"), null);
     assertThat(reading.faults()).isEmpty();
     Dossier dossier = Objects.requireNonNull(reading.dossier());
     assertThat(dossier.planFile()).isEqualTo(Path.of("rules/base/plan.yaml"));

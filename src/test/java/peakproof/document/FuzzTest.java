@@ -125,7 +125,7 @@ class FuzzTest {
               YamlTree.Parsed parsed = YamlTree.read("plan.yaml", plan);
               assertThat(parsed.tree() != null || !parsed.faults().isEmpty()).isTrue();
               if (parsed.tree() != null) {
-                Documents.Reading reading =
+                Reading reading =
                     Documents.read("plan.yaml", parsed.tree(), tree(event), tree(log), null);
                 assertThat(reading.dossier() == null).isEqualTo(!reading.faults().isEmpty());
                 reading.faults().forEach(fault -> assertThat(fault.toString()).isNotBlank());

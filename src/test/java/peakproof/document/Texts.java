@@ -50,7 +50,7 @@ final class Texts {
       String plan, @Nullable String event, @Nullable String log, @Nullable String house) {
     List<Fault> faults = new ArrayList<>();
     Tree planTree = Objects.requireNonNull(tree("plan.yaml", plan, faults));
-    Documents.Reading reading =
+    Reading reading =
         Documents.read(
             "plan.yaml",
             planTree,

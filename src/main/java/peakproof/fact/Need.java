@@ -1,6 +1,7 @@
 package peakproof.fact;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -46,7 +47,7 @@ public enum Need {
   WEEKS_PHASE(
       "weeks.phase",
       "block.peak-weeks and block.taper-weeks, or focus on the weeks",
-      facts -> someWeek(facts, week -> week.phase() != null)),
+      Need::somePhase),
   WEEKS_MINUTES(
       "weeks.minutes",
       "time or set lines of all sessions",
@@ -126,6 +127,13 @@ public enum Need {
 
   private static boolean someWeek(Facts facts, Predicate<Week> known) {
     return facts.weeks().stream().filter(Week::changeable).anyMatch(known);
+  }
+
+  /** Race week is always taper, so it says nothing of the others. */
+  private static boolean somePhase(Facts facts) {
+    List<Week> others =
+        facts.weeks().stream().filter(week -> week.changeable() && !week.raceWeek()).toList();
+    return others.isEmpty() || others.stream().anyMatch(week -> week.phase() != null);
   }
 
   private static boolean noneOrSome(Facts facts, Predicate<Run> known) {

@@ -21,6 +21,7 @@ public enum Need {
   RACE_START("race.start", "event.swim.start", facts -> facts.race().start() != null),
   RACE_SWIM("race.swim", "event.legs.swim", facts -> facts.race().swimMetres() != null),
   RACE_WETSUIT("race.wetsuit", "event.swim.wetsuit", facts -> facts.race().wetsuitLikely() != null),
+  RACE_EXPECTED("race.expected", "goal.total", facts -> facts.race().expectedMinutes() != null),
   GOAL_SWIM("goal.swim", "goal.swim", facts -> facts.goal().swimPace() != null),
   GOAL_BIKE("goal.bike", "goal.bike", facts -> facts.goal().bikeMinutes() != null),
   GOAL_RUN("goal.run", "goal.run", facts -> facts.calibration().goalRunPace().known()),

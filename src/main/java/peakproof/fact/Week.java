@@ -50,6 +50,11 @@ public final class Week implements Fact {
     return phase;
   }
 
+  /** True for a week declared as a camp. */
+  public boolean camp() {
+    return phase == Phase.CAMP;
+  }
+
   /** {@code the week of 14 Jun}. */
   public String label() {
     return "the week of " + Words.day(starts);

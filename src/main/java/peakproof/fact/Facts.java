@@ -77,7 +77,7 @@ public final class Facts {
     facts.addAll(Symptoms.pains(dossier.log(), timeline.asOf()));
     facts.addAll(
         Symptoms.illnesses(dossier.log(), dossier.plan().athlete().health(), timeline.asOf()));
-    facts.add(Readiness.of(dossier.log(), timeline.asOf()));
+    facts.add(Readiness.of(dossier.log(), timeline.asOf(), calibration.heartRateUsable()));
     facts.addAll(cutOffs);
     facts.addAll(Integrity.mistakes(dossier, timeline));
     facts.addAll(Integrity.missing(dossier, race, calibration));

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -111,6 +112,16 @@ public enum Need {
   /** All keys, the fields of windows aside. */
   public static Set<String> keys() {
     return BY_KEY.keySet();
+  }
+
+  /** All keys with the fields of windows. */
+  public static Set<String> keysWithWindows() {
+    Set<String> keys = new TreeSet<>(keys());
+    Arrays.stream(Window.class.getMethods())
+        .filter(method -> method.getDeclaringClass() == Window.class)
+        .filter(method -> method.getParameterCount() == 0)
+        .forEach(method -> keys.add("window." + method.getName()));
+    return keys;
   }
 
   private static boolean someWeek(Facts facts, Predicate<Week> known) {

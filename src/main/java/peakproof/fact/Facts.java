@@ -62,7 +62,7 @@ public final class Facts {
 
   /** All facts but the windows, which belong to a rule's settings. */
   public List<Fact> all() {
-    List<Fact> facts = new ArrayList<>(List.of(race, athlete, goal, raceDay, block));
+    List<Fact> facts = new ArrayList<>(single());
     facts.addAll(timeline.weeks().all());
     List<Session> sessions = timeline.sessions().toList();
     facts.addAll(sessions);
@@ -77,7 +77,6 @@ public final class Facts {
     facts.addAll(Symptoms.pains(dossier.log(), timeline.asOf()));
     facts.addAll(
         Symptoms.illnesses(dossier.log(), dossier.plan().athlete().health(), timeline.asOf()));
-    facts.add(Readiness.of(dossier.log(), timeline.asOf()));
     facts.addAll(cutOffs);
     facts.addAll(Integrity.mistakes(dossier, timeline));
     facts.addAll(Integrity.missing(dossier, race, calibration));
@@ -92,6 +91,17 @@ public final class Facts {
         name,
         race.date().minusDays((long) from),
         race.date().minusDays(Math.max(1, (long) to)));
+  }
+
+  /** The facts of which there is one each, which every text may name. */
+  public List<Fact> single() {
+    return List.of(
+        race,
+        athlete,
+        goal,
+        raceDay,
+        block,
+        Readiness.of(dossier.log(), timeline.asOf(), calibration.heartRateUsable()));
   }
 
   /** The race. */

@@ -1,0 +1,29 @@
+package peakproof;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import peakproof.cli.Program;
+import peakproof.cli.Surroundings;
+
+/** Where the program starts, and where it exits. */
+public final class Main {
+  private Main() {}
+
+  /** Runs a command and exits with its code. */
+  public static void main(String[] arguments) {
+    System.exit(
+        Program.run(
+            arguments,
+            utf8(FileDescriptor.out),
+            utf8(FileDescriptor.err),
+            Surroundings.ofThisProcess()));
+  }
+
+  private static PrintWriter utf8(FileDescriptor stream) {
+    return new PrintWriter(
+        new OutputStreamWriter(new FileOutputStream(stream), StandardCharsets.UTF_8));
+  }
+}

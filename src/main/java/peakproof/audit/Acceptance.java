@@ -1,0 +1,91 @@
+package peakproof.audit;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import peakproof.document.Plan.Accepted;
+import peakproof.document.Positions;
+import peakproof.fact.Where;
+import peakproof.rule.Card;
+import peakproof.rule.Severity;
+
+/** What the coach has seen and lives with, by the plan's {@code accepted} entries. */
+final class Acceptance {
+  private final List<Accepted> entries;
+  private final LocalDate asOf;
+  private final Positions positions;
+  private final Set<Accepted> used = new LinkedHashSet<>();
+  private final List<String> remarks = new ArrayList<>();
+
+  Acceptance(List<Accepted> entries, LocalDate asOf, Positions positions) {
+    this.entries = entries;
+    this.asOf = asOf;
+    this.positions = positions;
+  }
+
+  /** The entry that accepts a report of a rule, or null. */
+  @Nullable Accepted of(Card card, Severity severity, List<Where> where) {
+    for (Accepted entry : entries) {
+      boolean named = entry.rule().equals(card.rule()) || card.was().contains(entry.rule());
+      if (named && covers(entry, where)) {
+        used.add(entry);
+        if (counts(entry, severity)) {
+          return entry;
+        }
+      }
+    }
+    return null;
+  }
+
+  private static boolean covers(Accepted entry, List<Where> where) {
+    if (entry.week() == null && entry.day() == null) {
+      return true;
+    }
+    return where.stream()
+        .anyMatch(
+            place -> {
+              LocalDate date = place.date();
+              LocalDate week = place.week() == null ? monday(date) : place.week();
+              return entry.day() == null
+                  ? Objects.equals(entry.week(), week)
+                  : entry.day().equals(date);
+            });
+  }
+
+  private static @Nullable LocalDate monday(@Nullable LocalDate date) {
+    return date == null ? null : date.minusDays(date.getDayOfWeek().getValue() - 1L);
+  }
+
+  private boolean counts(Accepted entry, Severity severity) {
+    if (entry.until() != null && entry.until().isBefore(asOf)) {
+      remark(entry, "was accepted until " + entry.until() + " and is back");
+      return false;
+    }
+    if (severity == Severity.HOLD && (entry.by() == null || entry.until() == null)) {
+      remark(entry, "is a HOLD: accepting it needs `by` and `until`");
+      return false;
+    }
+    return true;
+  }
+
+  private void remark(Accepted entry, String what) {
+    String text = positions.of(entry.at()) + ": " + entry.rule() + " " + what;
+    if (!remarks.contains(text)) {
+      remarks.add(text);
+    }
+  }
+
+  /** What is to be said of the entries: expired, not enough for a HOLD, matching nothing. */
+  List<String> remarks() {
+    for (Accepted entry : entries) {
+      if (!used.contains(entry)) {
+        remark(entry, "is accepted, but there is nothing left to accept");
+      }
+    }
+    return remarks;
+  }
+}

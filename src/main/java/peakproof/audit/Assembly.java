@@ -1,0 +1,127 @@
+package peakproof.audit;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import peakproof.document.Dossier;
+import peakproof.document.Plan;
+import peakproof.document.Plan.Accepted;
+import peakproof.fact.Facts;
+import peakproof.fact.Settings;
+import peakproof.rule.Card;
+import peakproof.rule.Resolution;
+import peakproof.rule.Ruleset;
+
+/** Puts the outcomes of all rules together into the audit of one plan. */
+final class Assembly {
+  private final Ruleset rules;
+  private final Dossier dossier;
+  private final Resolution resolved;
+  private final Facts facts;
+  private final LocalDate asOf;
+  private final Acceptance acceptance;
+  private final Severities severities;
+
+  private final List<Finding> findings = new ArrayList<>();
+  private final List<String> clear = new ArrayList<>();
+  private final List<Audit.NotJudged> notJudged = new ArrayList<>();
+  private final List<Audit.NotFor> notFor = new ArrayList<>();
+  private final List<Audit.AcceptedFinding> accepted = new ArrayList<>();
+  private final List<String> remarks = new ArrayList<>();
+
+  Assembly(Ruleset rules, Dossier dossier, Resolution resolved, Facts facts, LocalDate asOf) {
+    this.rules = rules;
+    this.dossier = dossier;
+    this.resolved = resolved;
+    this.facts = facts;
+    this.asOf = asOf;
+    this.acceptance = new Acceptance(dossier.plan().accepted(), asOf, dossier.positions());
+    this.severities = new Severities(resolved, dossier.plan());
+  }
+
+  Audit audit() {
+    Judge judge = new Judge(rules, dossier.plan(), facts, resolved.settings());
+    Composer composer = new Composer(dossier, facts.single(), severities);
+    Map<String, Judge.Outcome> outcomes = judge.judge();
+    outcomes.forEach((rule, outcome) -> sort(rules.card(rule), outcome, composer));
+    findings.sort(Ranking.ORDER);
+    remarks.addAll(acceptance.remarks());
+    remarks.addAll(Footer.gaps(dossier.plan(), asOf));
+    Plan plan = dossier.plan();
+    return new Audit(
+        slashes(dossier.planFile()),
+        dossier.logFile() == null ? null : slashes(dossier.logFile()),
+        plan.athlete().name(),
+        plan.event().name(),
+        plan.event().date(),
+        asOf,
+        facts.logEnds(),
+        Footer.shape(facts),
+        List.copyOf(findings),
+        List.copyOf(clear),
+        List.copyOf(notJudged),
+        List.copyOf(notFor),
+        silenced(),
+        List.copyOf(accepted),
+        resolved.overrides(),
+        Footer.notDeclared(plan),
+        List.copyOf(remarks));
+  }
+
+  private static String slashes(Path path) {
+    return path.toString().replace('\\', '/');
+  }
+
+  private void sort(Card card, Judge.Outcome outcome, Composer composer) {
+    if (outcome instanceof Judge.Outcome.Found found) {
+      found(card, found, composer);
+    } else if (outcome instanceof Judge.Outcome.NotJudged unjudged) {
+      notJudged.add(new Audit.NotJudged(card.rule(), unjudged.missing(), card.canHold()));
+    } else if (outcome instanceof Judge.Outcome.NotFor other) {
+      notFor.add(new Audit.NotFor(card.rule(), other.because()));
+    } else {
+      clear.add(card.rule());
+    }
+  }
+
+  /**
+   * What is accepted goes apart; when something of the rule still stands, only a remark is left.
+   */
+  private void found(Card card, Judge.Outcome.Found found, Composer composer) {
+    Settings settings = Objects.requireNonNull(resolved.settings().get(card.rule()));
+    List<Reports.Report> standing = new ArrayList<>();
+    List<Reports.Report> livedWith = new ArrayList<>();
+    Accepted entry = null;
+    for (Reports.Report report : found.reports()) {
+      Accepted its = acceptance.of(card, severities.of(card, report), report.fact().where());
+      entry = its == null ? entry : its;
+      (its == null ? standing : livedWith).add(report);
+    }
+    if (!standing.isEmpty()) {
+      findings.addAll(composer.compose(card, settings, standing, found.openWeeks()));
+    }
+    if (entry == null) {
+      return;
+    }
+    if (!standing.isEmpty()) {
+      remarks.add(card.rule() + " is accepted in part: " + entry.because());
+      return;
+    }
+    for (Finding finding : composer.compose(card, settings, livedWith, found.openWeeks())) {
+      accepted.add(new Audit.AcceptedFinding(finding, entry.because(), entry.by(), entry.until()));
+    }
+  }
+
+  private List<Audit.Silenced> silenced() {
+    List<Audit.Silenced> silenced = new ArrayList<>();
+    resolved
+        .silenced()
+        .forEach(
+            (rule, because) ->
+                silenced.add(new Audit.Silenced(rule, because, rules.card(rule).canHold())));
+    return silenced;
+  }
+}

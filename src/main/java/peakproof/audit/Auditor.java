@@ -1,0 +1,68 @@
+package peakproof.audit;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import peakproof.document.Documents;
+import peakproof.document.Dossier;
+import peakproof.document.Fault;
+import peakproof.document.Reading;
+import peakproof.fact.Facts;
+import peakproof.rule.Resolution;
+import peakproof.rule.RuleFolder;
+import peakproof.rule.Ruleset;
+
+/** Audits plans with one set of rules. Nothing in it changes, so all plans share it. */
+public final class Auditor {
+  private final Ruleset rules;
+
+  private Auditor(Ruleset rules) {
+    this.rules = rules;
+  }
+
+  /** Reads and compiles the rules of these folders, the shipped one first. */
+  public static Auditor load(List<Path> ruleFolders) {
+    return new Auditor(RuleFolder.load(ruleFolders));
+  }
+
+  /** What the user chose; null where nothing. */
+  public record Options(@Nullable LocalDate asOf, @Nullable Path house) {}
+
+  /** What came of one plan. */
+  public sealed interface Outcome {
+    /** It was read and judged. */
+    record Judged(Audit audit) implements Outcome {}
+
+    /** A document of it is wrong, or the house asks for what the rules do not have. */
+    record Wrong(List<Fault> faults) implements Outcome {}
+  }
+
+  /** Faults of the rules; the sound ones still judge. */
+  public List<Fault> ruleFaults() {
+    return rules.faults();
+  }
+
+  /** The rules. */
+  public Ruleset rules() {
+    return rules;
+  }
+
+  /** Reads and judges one plan. */
+  public Outcome audit(Path plan, Options options) {
+    Reading reading = Documents.read(plan, options.house());
+    Dossier dossier = reading.dossier();
+    return dossier == null ? new Outcome.Wrong(reading.faults()) : audit(dossier, options.asOf());
+  }
+
+  /** Judges a plan already read. */
+  Outcome audit(Dossier dossier, @Nullable LocalDate asOf) {
+    Resolution resolved = Resolution.of(rules, dossier);
+    if (!resolved.faults().isEmpty()) {
+      return new Outcome.Wrong(resolved.faults());
+    }
+    LocalDate day = asOf == null ? Facts.lastKnownDay(dossier) : asOf;
+    Facts facts = Facts.of(dossier, day, resolved.constants());
+    return new Outcome.Judged(new Assembly(rules, dossier, resolved, facts, day).audit());
+  }
+}

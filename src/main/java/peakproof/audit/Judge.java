@@ -1,0 +1,185 @@
+package peakproof.audit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
+import org.kie.api.runtime.KieSession;
+import peakproof.document.Plan;
+import peakproof.fact.Facts;
+import peakproof.fact.Need;
+import peakproof.fact.Phase;
+import peakproof.fact.Settings;
+import peakproof.fact.Window;
+import peakproof.rule.Card;
+import peakproof.rule.Ruleset;
+
+/**
+ * Runs the rules over the facts of one plan and gives each rule one of the four outcomes. What a
+ * rule needs and what plans it is for is decided before it fires; whether an absence can be called
+ * one, after.
+ */
+final class Judge {
+  private static final String WINDOW = "window.";
+
+  /** More firings than any plan of a year could need; a rule that goes on is broken. */
+  private static final int MOST_FIRINGS = 100_000;
+
+  private final Ruleset rules;
+  private final Plan plan;
+  private final Facts facts;
+  private final Map<String, Settings> settings;
+  private final Map<String, List<Window>> windows = new TreeMap<>();
+  private final Map<String, Outcome> outcomes = new TreeMap<>();
+
+  Judge(Ruleset rules, Plan plan, Facts facts, Map<String, Settings> settings) {
+    this.rules = rules;
+    this.plan = plan;
+    this.facts = facts;
+    this.settings = settings;
+  }
+
+  /** What came of a rule. */
+  sealed interface Outcome {
+    /** It reported. */
+    record Found(List<Reports.Report> reports, List<String> openWeeks) implements Outcome {}
+
+    /** It had nothing to report. */
+    record Clear() implements Outcome {}
+
+    /** It could not be judged for want of these entries. */
+    record NotJudged(List<String> missing) implements Outcome {}
+
+    /** It is not for this plan. */
+    record NotFor(String because) implements Outcome {}
+  }
+
+  /** Judges the rules whose settings are given; each gets one outcome. */
+  Map<String, Outcome> judge() {
+    List<String> judged = new ArrayList<>();
+    for (String rule : settings.keySet()) {
+      Card card = rules.card(rule);
+      Outcome before = before(card);
+      if (before == null) {
+        judged.add(rule);
+      } else {
+        outcomes.put(rule, before);
+      }
+    }
+    Reports reports = fire(judged);
+    judged.forEach(rule -> outcomes.put(rule, after(rules.card(rule), reports.of(rule))));
+    return outcomes;
+  }
+
+  private Reports fire(List<String> judged) {
+    Reports reports = new Reports();
+    KieSession session = rules.knowledge().newKieSession();
+    try {
+      session.setGlobal("findings", reports);
+      facts.all().forEach(session::insert);
+      for (String rule : judged) {
+        session.insert(settings.get(rule));
+        windows.getOrDefault(rule, List.of()).forEach(session::insert);
+      }
+      session.fireAllRules(MOST_FIRINGS);
+      return reports;
+    } finally {
+      session.dispose();
+    }
+  }
+
+  private @Nullable Outcome before(Card card) {
+    String because = Applicability.notFor(card, facts, plan);
+    if (because != null) {
+      return new Outcome.NotFor(because);
+    }
+    List<Window> its = windowsOf(card);
+    windows.put(card.rule(), its);
+    for (Window window : its) {
+      if (!window.changeable()) {
+        return new Outcome.NotFor("its days, " + window.label() + ", are over");
+      }
+    }
+    Set<String> missing = new LinkedHashSet<>();
+    card.needs().forEach(need -> missing.addAll(missing(need, its)));
+    return missing.isEmpty() ? null : new Outcome.NotJudged(List.copyOf(missing));
+  }
+
+  private List<Window> windowsOf(Card card) {
+    List<Window> made = new ArrayList<>();
+    settings(card)
+        .values()
+        .forEach(
+            (name, value) -> {
+              if (value.kind() == Settings.Kind.WINDOW) {
+                made.add(facts.window(card.rule(), name, value.number(), value.until()));
+              }
+            });
+    return made;
+  }
+
+  private Settings settings(Card card) {
+    return Objects.requireNonNull(settings.get(card.rule()));
+  }
+
+  /** The entries that would settle a need; none when one of its alternatives is known. */
+  private List<String> missing(Card.Need need, List<Window> its) {
+    List<String> entries = new ArrayList<>();
+    for (String key : need.anyOf()) {
+      List<String> unknown =
+          key.startsWith(WINDOW)
+              ? its.stream()
+                  .flatMap(w -> w.unknown(key.substring(WINDOW.length())).stream())
+                  .toList()
+              : Need.of(key).met(facts) ? List.of() : List.of(Need.of(key).entry());
+      if (unknown.isEmpty()) {
+        return List.of();
+      }
+      entries.addAll(unknown);
+    }
+    return List.of(String.join(" or ", entries));
+  }
+
+  private Outcome after(Card card, List<Reports.Report> reports) {
+    List<String> unwritten = List.copyOf(facts.notWritten(phases(card)));
+    if (!reports.isEmpty()) {
+      List<String> doubts = card.judgesAbsence() ? doubts(card) : List.of();
+      return doubts.isEmpty()
+          ? new Outcome.Found(reports, card.applies().phase().isEmpty() ? List.of() : unwritten)
+          : new Outcome.NotJudged(doubts);
+    }
+    if (card.judgesAbsence() && !windows.getOrDefault(card.rule(), List.of()).isEmpty()) {
+      return new Outcome.Clear();
+    }
+    Set<String> open = new LinkedHashSet<>();
+    windows.getOrDefault(card.rule(), List.of()).forEach(w -> open.addAll(w.notWritten()));
+    if (!card.applies().phase().isEmpty()) {
+      open.addAll(unwritten);
+    }
+    return open.isEmpty() ? new Outcome.Clear() : new Outcome.NotJudged(List.copyOf(open));
+  }
+
+  private List<String> doubts(Card card) {
+    Set<String> fields = new LinkedHashSet<>();
+    for (Card.Need need : card.needs()) {
+      need.anyOf().stream()
+          .filter(key -> key.startsWith(WINDOW))
+          .forEach(key -> fields.add(key.substring(WINDOW.length())));
+    }
+    Set<String> doubts = new LinkedHashSet<>();
+    windows.getOrDefault(card.rule(), List.of()).stream()
+        .filter(window -> !window.evidenceOnly())
+        .forEach(window -> doubts.addAll(window.doubts(fields)));
+    return List.copyOf(doubts);
+  }
+
+  private static Predicate<@Nullable Phase> phases(Card card) {
+    Set<Phase> asked = card.applies().phase();
+    return phase -> asked.isEmpty() || phase != null && asked.contains(phase);
+  }
+}

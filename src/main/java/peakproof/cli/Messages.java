@@ -1,0 +1,63 @@
+package peakproof.cli;
+
+import java.io.PrintWriter;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import peakproof.document.Fault;
+import peakproof.report.Printable;
+
+/** What goes to standard error. Plans that share a wrong file say its faults once. */
+final class Messages {
+  private static final int LONGEST_REASON = 200;
+
+  private final PrintWriter err;
+  private final Set<String> told = new HashSet<>();
+
+  Messages(PrintWriter err) {
+    this.err = err;
+  }
+
+  void tell(String message) {
+    err.println(Printable.of(message));
+  }
+
+  void tell(Collection<Fault> faults) {
+    faults.stream().sorted().map(Fault::toString).filter(told::add).forEach(this::tell);
+  }
+
+  /** Says that the program itself failed, with what helps to mend it and without a stack trace. */
+  void tellOurMistake(Throwable mistake, @Nullable String during) {
+    tell(
+        "peakproof: internal error"
+            + (during == null ? "" : " at " + during)
+            + ": "
+            + reason(mistake)
+            + place(mistake));
+    tell(
+        "This is a mistake in Peakproof. Please report the line above, without names or health"
+            + " entries, with: "
+            + Version.PROGRAM
+            + ", Java "
+            + Runtime.version()
+            + ", "
+            + System.getProperty("os.name"));
+  }
+
+  private static String reason(Throwable mistake) {
+    String message = String.valueOf(mistake.getMessage());
+    return mistake.getClass().getSimpleName()
+        + ": "
+        + message.substring(0, Math.min(message.length(), LONGEST_REASON));
+  }
+
+  private static String place(Throwable mistake) {
+    return Arrays.stream(mistake.getStackTrace())
+        .filter(frame -> frame.getClassName().startsWith("peakproof."))
+        .findFirst()
+        .map(frame -> " in " + frame)
+        .orElse("");
+  }
+}

@@ -1,0 +1,93 @@
+package peakproof.cli;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import peakproof.document.Nearest;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** The whole program: arguments in, text and an exit code out. */
+public final class Program {
+  private Program() {}
+
+  /** Runs one command; every way out is a code of {@link ExitCode}, none an exception. */
+  public static int run(
+      String[] arguments, PrintWriter out, PrintWriter err, Surroundings surroundings) {
+    Messages messages = new Messages(err);
+    int code;
+    try {
+      code = commands(out, err, messages, surroundings).execute(arguments);
+    } catch (Throwable mistake) {
+      messages.tellOurMistake(mistake, null);
+      code = ExitCode.INTERNAL_ERROR.number();
+    }
+    if (out.checkError()) {
+      messages.tell("peakproof: standard output could not take the whole report");
+      code = ExitCode.INTERNAL_ERROR.number();
+    }
+    err.flush();
+    return code;
+  }
+
+  private static CommandLine commands(
+      PrintWriter out, PrintWriter err, Messages messages, Surroundings surroundings) {
+    CommandLine rules =
+        new CommandLine(new RulesCommand())
+            .addSubcommand(new RulesCheckCommand(messages, surroundings))
+            .addSubcommand(new RulesTryCommand(messages, surroundings));
+    CommandLine program =
+        new CommandLine(new PeakproofCommand())
+            .addSubcommand(new AuditCommand(messages, surroundings))
+            .addSubcommand(rules)
+            .setOut(out)
+            .setErr(err)
+            .setCaseInsensitiveEnumValuesAllowed(true)
+            .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
+            .setParameterExceptionHandler((wrong, given) -> explain(wrong, messages))
+            .setExecutionExceptionHandler(
+                (mistake, command, parsed) -> {
+                  messages.tellOurMistake(mistake, null);
+                  return ExitCode.INTERNAL_ERROR.number();
+                });
+    describeExitCodes(program);
+    return program;
+  }
+
+  private static int explain(ParameterException wrong, Messages messages) {
+    CommandSpec command = wrong.getCommandLine().getCommandSpec();
+    messages.tell("peakproof: " + wrong.getMessage() + nearest(wrong, command));
+    messages.tell("For help: " + command.qualifiedName() + " --help");
+    return ExitCode.WRONG_USAGE.number();
+  }
+
+  private static String nearest(ParameterException wrong, CommandSpec command) {
+    if (!(wrong instanceof UnmatchedArgumentException unmatched)) {
+      return "";
+    }
+    List<String> known = new ArrayList<>(command.optionsMap().keySet());
+    known.addAll(command.subcommands().keySet());
+    String word = unmatched.getUnmatched().get(0).split("=", 2)[0];
+    String near = Nearest.among(word, known);
+    return near == null ? "" : "; did you mean " + near + "?";
+  }
+
+  private static void describeExitCodes(CommandLine command) {
+    Map<String, String> meanings = new LinkedHashMap<>();
+    for (int number = 0; number < ExitCode.values().length; number++) {
+      for (ExitCode code : ExitCode.values()) {
+        if (code.number() == number) {
+          meanings.put(String.valueOf(number), code.meaning());
+        }
+      }
+    }
+    command.getCommandSpec().usageMessage().exitCodeListHeading("%nExit codes:%n");
+    command.getCommandSpec().usageMessage().exitCodeList(meanings);
+    command.getSubcommands().values().forEach(Program::describeExitCodes);
+  }
+}

@@ -1,0 +1,38 @@
+package peakproof.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** Where the rules of a run come from: the shipped folder, then the club's. */
+final class RuleFolders {
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec command;
+
+  @Option(
+      names = "--rules",
+      paramLabel = "DIR",
+      description = "A folder of the club's own rules, besides the shipped ones; repeatable.")
+  private List<Path> own = List.of();
+
+  /** The folders in order, or a usage fault when one is no folder. */
+  List<Path> all(Surroundings surroundings) {
+    List<Path> folders = new ArrayList<>();
+    folders.add(existing(surroundings.home().resolve("rules")));
+    own.forEach(folder -> folders.add(existing(folder)));
+    return folders;
+  }
+
+  /** The folder, or a usage fault when it is none. */
+  Path existing(Path folder) {
+    if (!Files.isDirectory(folder)) {
+      throw new ParameterException(command.commandLine(), "no folder of rules at '" + folder + "'");
+    }
+    return folder;
+  }
+}

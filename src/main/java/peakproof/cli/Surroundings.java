@@ -1,0 +1,51 @@
+package peakproof.cli;
+
+import java.net.URISyntaxException;
+import java.nio.file.Path;
+import java.security.CodeSource;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a run takes from the machine around it.
+ *
+ * @param home the folder that holds the shipped {@code rules}
+ * @param terminal true when standard output goes to a terminal
+ */
+public record Surroundings(
+    Path home, Clock clock, boolean terminal, Map<String, String> environment) {
+
+  /**
+   * This process as the launcher started it: it passes the home folder and, since Java 22 answers
+   * differently from Java 17, whether the output is a terminal.
+   */
+  public static Surroundings ofThisProcess() {
+    String home = System.getProperty("peakproof.home");
+    return new Surroundings(
+        home == null ? besideTheProgram() : Path.of(home),
+        Clock.system(ZoneId.systemDefault()),
+        Boolean.getBoolean("peakproof.terminal"),
+        System.getenv());
+  }
+
+  /** The value of an environment variable, null when it is absent or empty. */
+  @Nullable String variable(String name) {
+    String value = environment.get(name);
+    return value == null || value.isEmpty() ? null : value;
+  }
+
+  /** Both the jar and the compiled classes lie in the folder {@code target} of the home folder. */
+  private static Path besideTheProgram() {
+    CodeSource source = Surroundings.class.getProtectionDomain().getCodeSource();
+    try {
+      Path program = Path.of(source.getLocation().toURI()).toAbsolutePath();
+      Path target = program.getParent();
+      Path home = target == null ? null : target.getParent();
+      return home == null ? Path.of("") : home;
+    } catch (URISyntaxException impossible) {
+      throw new IllegalStateException(impossible);
+    }
+  }
+}

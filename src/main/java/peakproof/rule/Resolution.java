@@ -1,0 +1,224 @@
+package peakproof.rule;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import peakproof.document.Dossier;
+import peakproof.document.Fault;
+import peakproof.document.House;
+import peakproof.document.Place;
+import peakproof.document.Plan;
+import peakproof.document.Plan.SettingText;
+import peakproof.fact.Settings;
+import peakproof.measure.Constants;
+
+/** The rules as they count for one plan: shipped, then the house's word, then the plan's. */
+public final class Resolution {
+  private static final String MEASURES = "measures";
+
+  private final Ruleset rules;
+  private final Dossier dossier;
+  private final Map<String, Map<String, Settings.Value>> values = new TreeMap<>();
+  private final Map<String, Double> measures = new TreeMap<>();
+  private final Map<String, Severity> severities = new TreeMap<>();
+  private final Map<String, String> silenced = new TreeMap<>();
+  private final List<String> overrides = new ArrayList<>();
+  private final List<Fault> faults = new ArrayList<>();
+
+  private Resolution(Ruleset rules, Dossier dossier) {
+    this.rules = rules;
+    this.dossier = dossier;
+  }
+
+  /** Applies house and plan to the rules; what neither knows is a fault with its place. */
+  public static Resolution of(Ruleset rules, Dossier dossier) {
+    Resolution resolved = new Resolution(rules, dossier);
+    rules.cards().forEach(resolved::shipped);
+    House house = dossier.house();
+    if (house != null) {
+      house.settings().forEach((rule, settings) -> resolved.apply(rule, settings, "house"));
+      house.severity().forEach(resolved::severity);
+      house.silenced().forEach(resolved::silence);
+    }
+    dossier.plan().settings().forEach((rule, settings) -> resolved.apply(rule, settings, "plan"));
+    dossier.plan().accepted().forEach(resolved::accepted);
+    return resolved;
+  }
+
+  private void shipped(String rule, Card card) {
+    Map<String, Settings.Value> its = new LinkedHashMap<>();
+    card.settings().forEach((name, setting) -> its.put(name, setting.value()));
+    values.put(rule, its);
+  }
+
+  private void apply(String rule, Map<String, SettingText> settings, String from) {
+    if (rule.equals(MEASURES)) {
+      settings.forEach((name, text) -> measure(name, text, from));
+      return;
+    }
+    String slug = rules.slug(rule);
+    if (slug == null) {
+      settings.values().stream().findFirst().ifPresent(text -> unknown(parent(text.at()), rule));
+      return;
+    }
+    settings.forEach((name, text) -> setting(slug, name, text, from));
+  }
+
+  private static String parent(String pointer) {
+    return pointer.substring(0, pointer.lastIndexOf('/'));
+  }
+
+  private void setting(String rule, String name, SettingText text, String from) {
+    if (name.equals("because")) {
+      return;
+    }
+    Map<String, Card.Setting> known = rules.card(rule).settings();
+    Settings.Value value = checked(known, name, text, rule);
+    Map<String, Settings.Value> its = values.get(rule);
+    if (value != null && its != null) {
+      its.put(name, value);
+      overrides.add(from + ": " + rule + " " + name + " " + text.text());
+    }
+  }
+
+  private void measure(String name, SettingText text, String from) {
+    if (name.equals("because")) {
+      return;
+    }
+    Settings.Value value = checked(rules.measures(), name, text, MEASURES);
+    if (value != null) {
+      measures.put(name, value.number());
+      overrides.add(from + ": " + MEASURES + " " + name + " " + text.text());
+    }
+  }
+
+  private Settings.@Nullable Value checked(
+      Map<String, Card.Setting> known, String name, SettingText text, String owner) {
+    Card.Setting setting = known.get(name);
+    if (setting == null) {
+      fault(
+          text.at(),
+          "'" + name + "' is no setting of " + owner,
+          known.size() > 12
+              ? "a name of its settings"
+              : "one of: " + String.join(", ", known.keySet()),
+          Spelling.instead(name, known.keySet()));
+      return null;
+    }
+    Settings.Value value = SettingValue.of(text.text());
+    if (value == null || value.kind() != setting.value().kind()) {
+      fault(
+          text.at(),
+          "'" + text.text() + "' does not fit the setting " + name,
+          SettingReader.words(setting.value().kind()),
+          "for example " + setting.text());
+      return null;
+    }
+    if (!SettingValue.within(value, setting.from(), setting.to())) {
+      fault(
+          text.at(),
+          "'" + text.text() + "' is out of range for " + name,
+          setting.meaning(),
+          "a value between the ends of its range on the card; shipped is " + setting.text());
+      return null;
+    }
+    return value;
+  }
+
+  private void severity(String rule, SettingText text) {
+    String slug = rules.slug(rule);
+    if (slug == null) {
+      unknown(text.at(), rule);
+      return;
+    }
+    Severity severity =
+        List.of(Severity.values()).stream()
+            .filter(each -> each.name().equals(text.text()))
+            .findFirst()
+            .orElse(null);
+    if (severity == null) {
+      fault(
+          text.at(),
+          "'" + text.text() + "' is no severity",
+          "HOLD, FIX, ASK or NOTE",
+          text.text().toUpperCase(Locale.ROOT));
+      return;
+    }
+    severities.put(slug, severity);
+    boolean lowered = rules.card(slug).canHold() && severity != Severity.HOLD;
+    overrides.add(
+        (lowered ? "lowered HOLD rule, house: " : "house: ") + slug + " severity " + severity);
+  }
+
+  private void silence(House.Silenced entry) {
+    String slug = rules.slug(entry.rule());
+    if (slug == null) {
+      unknown(entry.at() + "/rule", entry.rule());
+    } else {
+      silenced.put(slug, entry.because());
+    }
+  }
+
+  private void accepted(Plan.Accepted entry) {
+    if (rules.slug(entry.rule()) == null) {
+      unknown(entry.at() + "/rule", entry.rule());
+    }
+  }
+
+  /** A rule that is broken is no mistake of the house, and is reported where it is broken. */
+  private void unknown(String pointer, String rule) {
+    if (rules.faults().isEmpty()) {
+      fault(
+          pointer,
+          "there is no rule '" + rule + "'",
+          "the name of a rule",
+          Spelling.instead(rule, rules.names()));
+    }
+  }
+
+  private void fault(String pointer, String what, String expected, String instead) {
+    Place place = dossier.positions().of(pointer);
+    faults.add(new Fault(place, what, expected, instead));
+  }
+
+  /** What is wrong in house and plan. */
+  public List<Fault> faults() {
+    return faults;
+  }
+
+  /** The settings of each rule that is judged. */
+  public Map<String, Settings> settings() {
+    Map<String, Settings> settings = new TreeMap<>();
+    values.forEach(
+        (rule, its) -> {
+          if (!silenced.containsKey(rule) && rules.card(rule).onByDefault()) {
+            settings.put(rule, new Settings(rule, its));
+          }
+        });
+    return settings;
+  }
+
+  /** The house's severity of a rule, or null when the card decides. */
+  public @Nullable Severity severity(String rule) {
+    return severities.get(rule);
+  }
+
+  /** Rules turned off, with the reason. */
+  public Map<String, String> silenced() {
+    return silenced;
+  }
+
+  /** What house and plan changed, in words. */
+  public List<String> overrides() {
+    return overrides;
+  }
+
+  /** The measures' constants as they count. */
+  public Constants constants() {
+    return rules.constants(measures);
+  }
+}

@@ -1,0 +1,104 @@
+package peakproof.rule;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import org.kie.api.KieBase;
+import peakproof.document.Fault;
+
+/**
+ * From rule files to a rule base: read, vet, hold against facts and card, build, load. A file with
+ * a fault is left out and never spoils another.
+ */
+final class RuleCompiler {
+  /** A rule's file. */
+  record Source(String slug, String theme, RuleText text) {}
+
+  /**
+   * What came of the files.
+   *
+   * @param knowledge the sound rules, ready to run
+   * @param rules what each sound rule reports and reads, by slug
+   */
+  record Compiled(KieBase knowledge, Map<String, RuleTyping.Result> rules, List<Fault> faults) {}
+
+  private final FactTypes facts;
+  private final List<Fault> faults = new ArrayList<>();
+  private final Map<String, Source> sources = new TreeMap<>();
+  private final Map<String, Engine.Parsed> parsed = new TreeMap<>();
+  private final Map<String, RuleTyping.Result> results = new TreeMap<>();
+
+  private RuleCompiler(FactTypes facts) {
+    this.facts = facts;
+  }
+
+  /** Compiles the files that have a card; the card of each other is somebody else's fault. */
+  static Compiled compile(List<Source> sources, Map<String, Card> cards, FactTypes facts) {
+    RuleCompiler compiler = new RuleCompiler(facts);
+    for (Source source : sources) {
+      Card card = cards.get(source.slug());
+      compiler.read(source, card);
+    }
+    return compiler.build();
+  }
+
+  private void read(Source source, @Nullable Card card) {
+    List<Fault> before = source.text().faults();
+    faults.addAll(before);
+    if (!before.isEmpty()) {
+      return;
+    }
+    RuleFaults own = new RuleFaults(source.text());
+    try {
+      Engine.Parsed file = Engine.parse(source.text().text());
+      Vetting.check(source.text(), source.slug(), source.theme(), file.shape(), own);
+      if (card != null && file.shape().rules().size() == 1) {
+        RuleShape.Rule rule = file.shape().rules().get(0);
+        RuleTyping.Result result = RuleTyping.check(facts, new References(card, facts), rule, own);
+        if (own.all().isEmpty()) {
+          sources.put(source.slug(), source);
+          parsed.put(source.slug(), file);
+          results.put(source.slug(), result);
+        }
+      }
+    } catch (Engine.Unreadable e) {
+      SyntaxTrouble.tell(e, source, own);
+    }
+    faults.addAll(own.all());
+  }
+
+  private Compiled build() {
+    Map<String, byte[]> classes = new LinkedHashMap<>();
+    List<String> models = new ArrayList<>();
+    Engine.Built all = Engine.build(parsed, facts.wordLists().values());
+    if (all.troubles().isEmpty()) {
+      classes.putAll(all.classes());
+      models.addAll(all.models());
+    } else {
+      sources.values().forEach(source -> one(source, classes, models));
+    }
+    return new Compiled(Engine.load(classes, models), results, faults);
+  }
+
+  /** Builds one rule alone, from a fresh reading: the engine may have changed the first. */
+  private void one(Source source, Map<String, byte[]> classes, List<String> models) {
+    Map<String, String> troubles;
+    try {
+      Engine.Parsed file = Engine.parse(source.text().text());
+      Engine.Built built = Engine.build(Map.of(source.slug(), file), facts.wordLists().values());
+      troubles = built.troubles();
+      if (troubles.isEmpty()) {
+        classes.putAll(built.classes());
+        models.addAll(built.models());
+        return;
+      }
+    } catch (Engine.Unreadable e) {
+      throw new IllegalStateException(e);
+    }
+    results.remove(source.slug());
+    faults.add(SyntaxTrouble.unbuilt(source, troubles.values()));
+  }
+}

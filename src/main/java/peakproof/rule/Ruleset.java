@@ -1,0 +1,64 @@
+package peakproof.rule;
+
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import org.kie.api.KieBase;
+import peakproof.document.Fault;
+import peakproof.measure.Constants;
+
+/**
+ * The sound rules of some folders, ready to run, and what is wrong with the others.
+ *
+ * @param cards by slug; only of rules that can run
+ * @param formerNames slugs by their former names
+ * @param origin the files of every rule there is, sound or not, without their endings
+ * @param measures the settings of {@code measures.yaml}
+ * @param cases what the cases beside the rules ask for, by slug
+ */
+public record Ruleset(
+    Map<String, Card> cards,
+    Map<String, String> formerNames,
+    KieBase knowledge,
+    Map<String, Path> origin,
+    Map<String, Card.Setting> measures,
+    Map<String, List<Case>> cases,
+    List<Fault> faults) {
+
+  /** The card of a rule that can run. */
+  public Card card(String rule) {
+    return Objects.requireNonNull(cards.get(rule), rule);
+  }
+
+  /** The slug for a name a document uses, which may be a former one; null when there is none. */
+  public @Nullable String slug(String name) {
+    return cards.containsKey(name) ? name : formerNames.get(name);
+  }
+
+  /** The measures' constants as shipped. */
+  public Constants constants() {
+    return constants(Map.of());
+  }
+
+  /** The measures' constants with some of them changed. */
+  Constants constants(Map<String, Double> changed) {
+    Map<String, Double> values = new TreeMap<>();
+    measures.forEach((name, setting) -> values.put(name, setting.value().number()));
+    values.putAll(changed);
+    return new Constants(values);
+  }
+
+  /** True when a rule lies in a folder. */
+  public boolean isIn(String rule, Path folder) {
+    Path stem = origin.get(rule);
+    return stem != null && stem.startsWith(folder);
+  }
+
+  Collection<String> names() {
+    return cards.keySet();
+  }
+}

@@ -1,0 +1,49 @@
+package peakproof.rule;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import peakproof.document.Fault;
+
+/** Says in our words what the engine's parser or builder could not take. */
+final class SyntaxTrouble {
+  private static final List<String> WORDS =
+      List.of("package", "import", "rule", "when", "then", "end", "not", "exists", "contains");
+  private static final Pattern AT = Pattern.compile("'([^']+)'");
+  private static final String SHAPE = "rule \"name\" when … then … end, brackets and commas closed";
+
+  private SyntaxTrouble() {}
+
+  static void tell(Engine.Unreadable trouble, RuleCompiler.Source source, RuleFaults faults) {
+    RuleText text = source.text();
+    int offset =
+        Math.min(
+            RuleText.offset(text.text(), trouble.line) + trouble.column - 1, text.text().length());
+    Matcher at = AT.matcher(String.valueOf(trouble.getMessage()));
+    String word = at.find() ? at.group(1) : "";
+    if (word.isEmpty() || word.equals("<eof>")) {
+      faults.add(
+          Math.max(0, offset), "the rule ends too early", SHAPE, "look for a bracket or 'end'");
+      return;
+    }
+    faults.add(
+        Math.max(0, offset),
+        "'" + word + "' cannot be read here",
+        SHAPE,
+        word.matches("[a-z]+") ? Spelling.instead(word, WORDS) : "look at what stands before it");
+  }
+
+  /** A rule that passed every check of ours and still could not be built. */
+  static Fault unbuilt(RuleCompiler.Source source, Collection<String> messages) {
+    int rule = Math.max(0, source.text().text().indexOf("\nrule ") + 1);
+    String first = messages.iterator().next().lines().findFirst().orElse("");
+    return source
+        .text()
+        .fault(
+            rule,
+            "the engine cannot build the rule '" + source.slug() + "': " + first,
+            "conditions it can turn into checks",
+            "bind fields to variables first, and split long conditions");
+  }
+}

@@ -1,0 +1,251 @@
+package peakproof;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Runs the real launcher in a folder of its own, with a make-believe Java and Maven. */
+class LauncherTest {
+  private static final String TOO_OLD = "Java 17 or newer";
+
+  @TempDir private Path folder;
+  private final Map<String, String> environment = new TreeMap<>();
+  private Path home;
+  private Path tools;
+
+  @BeforeEach
+  void layOut() throws IOException {
+    folder = folder.toRealPath();
+    home = Files.createDirectories(folder.resolve("a coach's plans"));
+    tools = Files.createDirectories(folder.resolve("tools"));
+    Files.copy(Path.of("peakproof"), home.resolve("peakproof"));
+    Files.writeString(home.resolve("pom.xml"), "<project/>");
+    Files.createDirectories(home.resolve("src/main"));
+    for (String tool : List.of("dirname", "readlink", "sed", "find", "stty", "mkdir", "touch")) {
+      script(tools.resolve(tool), "exec " + real(tool) + " \"$@\"");
+    }
+    environment.put("PATH", tools.toString());
+  }
+
+  @Test
+  void saysWhenJavaIsMissing() {
+    assertThat(run("--version"))
+        .isEqualTo(
+            new Ended(
+                5,
+                "",
+                "peakproof: needs Java 17 or newer; found none on PATH or in JAVA_HOME."
+                    + " Install it, or set JAVA_HOME to it.\n"));
+  }
+
+  @Test
+  void saysWhichJavaIsTooOld() {
+    java(tools.resolve("java"), "1.8.0_292");
+    Ended ended = run("--version");
+    assertThat(ended.code()).isEqualTo(5);
+    assertThat(ended.err()).contains(TOO_OLD).contains("found Java 8 at " + tools);
+  }
+
+  @Test
+  void readsTheVersionFromTheReleaseFile() throws IOException {
+    Path old = folder.resolve("jdk-11");
+    java(old.resolve("bin/java"), "17.0.1");
+    Files.writeString(old.resolve("release"), "IMPLEMENTOR=\"X\"\nJAVA_VERSION=\"11.0.2\"\n");
+    environment.put("JAVA_HOME", old.toString());
+    assertThat(run("--version").err()).contains("found Java 11 at " + old);
+  }
+
+  @Test
+  void takesJavaHomeBeforeThePath() {
+    jar(Instant.now());
+    java(tools.resolve("java"), "17.0.15");
+    java(folder.resolve("jdk/bin/java"), "21-ea");
+    environment.put("JAVA_HOME", folder.resolve("jdk").toString());
+    assertThat(run().out()).startsWith("<21-ea>\n");
+  }
+
+  @Test
+  void takesThePathWhenJavaHomeIsTooOld() {
+    jar(Instant.now());
+    java(tools.resolve("java"), "25");
+    java(folder.resolve("jdk/bin/java"), "16.0.2");
+    environment.put("JAVA_HOME", folder.resolve("jdk").toString());
+    assertThat(run().out()).startsWith("<25>\n");
+  }
+
+  @Test
+  void saysWhenMavenIsMissing() {
+    java(tools.resolve("java"), "17");
+    Ended ended = run("audit", "plans");
+    assertThat(ended.code()).isEqualTo(5);
+    assertThat(ended.out()).isEmpty();
+    assertThat(ended.err()).startsWith("peakproof: is not built yet and needs Maven");
+  }
+
+  @Test
+  void buildsOnFirstUseAndSaysSo() {
+    java(tools.resolve("java"), "17");
+    maven("echo built; mkdir -p target; touch target/peakproof.jar");
+    Ended ended = run("audit", "plans");
+    assertThat(ended.code()).isEqualTo(3);
+    assertThat(ended.out()).doesNotContain("built").contains("<audit>\n<plans>\n");
+    assertThat(ended.err()).startsWith("peakproof: building, on first use").contains("built");
+    assertThat(run("audit", "plans").err()).isEmpty();
+  }
+
+  @Test
+  void saysWhenTheBuildFails() {
+    java(tools.resolve("java"), "17");
+    maven("echo no compiler; exit 1");
+    Ended ended = run("audit", "plans");
+    assertThat(ended.code()).isEqualTo(5);
+    assertThat(ended.out()).isEmpty();
+    assertThat(ended.err()).contains("no compiler\n").contains("peakproof: the build failed;");
+  }
+
+  @Test
+  void buildsAgainWhenASourceIsNewerThanTheProgram() throws IOException {
+    java(tools.resolve("java"), "17");
+    maven("touch target/peakproof.jar");
+    jar(Instant.now().minusSeconds(60));
+    Files.writeString(home.resolve("src/main/Main.java"), "class Main {}");
+    assertThat(run("--version").err()).contains("building");
+    assertThat(run("--version").err()).isEmpty();
+  }
+
+  @Test
+  void needsNoMavenWhereOnlyTheProgramIs() throws IOException {
+    java(tools.resolve("java"), "17");
+    jar(Instant.EPOCH);
+    Files.delete(home.resolve("pom.xml"));
+    assertThat(run("--version").code()).isEqualTo(3);
+  }
+
+  @Test
+  void passesArgumentsAndExitCodeOn() {
+    java(tools.resolve("java"), "17");
+    jar(Instant.now());
+    Ended ended = run("audit", "my plans", "", "*", "--as-of=2027-05-30");
+    assertThat(ended.code()).isEqualTo(3);
+    assertThat(ended.out())
+        .contains("<-Dpeakproof.home=" + home + ">\n<-Dpeakproof.terminal=false>\n<-jar>\n")
+        .endsWith("<audit>\n<my plans>\n<>\n<*>\n<--as-of=2027-05-30>\n");
+  }
+
+  @Test
+  void worksThroughLinks() throws IOException {
+    java(tools.resolve("java"), "17");
+    jar(Instant.now());
+    Path near = Files.createSymbolicLink(home.resolve("pp"), Path.of("peakproof"));
+    Path far = Files.createDirectories(folder.resolve("bin")).resolve("peakproof");
+    Files.createSymbolicLink(far, Path.of("../" + home.getFileName() + "/pp"));
+    for (Path link : List.of(near, far)) {
+      assertThat(start(link, "--version").out()).contains("<-Dpeakproof.home=" + home + ">");
+    }
+  }
+
+  @Test
+  void letsJavaReadFileNamesInUtf8() {
+    java(tools.resolve("java"), "17");
+    jar(Instant.now());
+    environment.put("LANG", "C");
+    assertThat(run().out()).contains("locale C.UTF-8\n");
+    environment.put("LANG", "nb_NO.utf8");
+    assertThat(run().out()).contains("locale \n");
+  }
+
+  private Ended run(String... arguments) {
+    return start(home.resolve("peakproof"), arguments);
+  }
+
+  /** Runs the script from another folder; a run ends by itself well within a minute. */
+  private Ended start(Path script, String... arguments) {
+    List<String> command = new ArrayList<>(List.of("/bin/sh", script.toString()));
+    command.addAll(List.of(arguments));
+    Path out = folder.resolve("out");
+    Path err = folder.resolve("err");
+    ProcessBuilder process =
+        new ProcessBuilder(command)
+            .directory(folder.toFile())
+            .redirectOutput(out.toFile())
+            .redirectError(err.toFile());
+    process.environment().clear();
+    process.environment().putAll(environment);
+    try {
+      Process started = process.start();
+      assertThat(started.waitFor(1, TimeUnit.MINUTES)).isTrue();
+      return new Ended(
+          started.exitValue(),
+          Files.readString(out, StandardCharsets.UTF_8),
+          Files.readString(err, StandardCharsets.UTF_8));
+    } catch (IOException unexpected) {
+      throw new UncheckedIOException(unexpected);
+    } catch (InterruptedException stopped) {
+      throw new IllegalStateException(stopped);
+    }
+  }
+
+  private record Ended(int code, String out, String err) {}
+
+  /** A Java that tells its version, its locale and its arguments, and exits with 3. */
+  private static void java(Path path, String version) {
+    script(
+        path,
+        """
+        if [ "$*" = -version ]; then echo 'openjdk version "VERSION" 2027-01-01' >&2; exit; fi
+        echo '<VERSION>'
+        echo "locale ${LC_ALL:-}"
+        for argument in "$@"; do echo "<$argument>"; done
+        exit 3
+        """
+            .replace("VERSION", version));
+  }
+
+  private void maven(String does) {
+    script(tools.resolve("mvn"), does);
+  }
+
+  private void jar(Instant built) {
+    try {
+      Path jar = Files.createDirectories(home.resolve("target")).resolve("peakproof.jar");
+      Files.writeString(jar, "");
+      Files.setLastModifiedTime(jar, FileTime.from(built.plusSeconds(1)));
+    } catch (IOException unexpected) {
+      throw new UncheckedIOException(unexpected);
+    }
+  }
+
+  private static void script(Path path, String does) {
+    try {
+      Files.createDirectories(path.getParent());
+      Files.writeString(path, "#!/bin/sh\n" + does + "\n");
+      Files.setPosixFilePermissions(path, PosixFilePermissions.fromString("rwxr-xr-x"));
+    } catch (IOException unexpected) {
+      throw new UncheckedIOException(unexpected);
+    }
+  }
+
+  private static Path real(String tool) {
+    return Stream.of("/usr/bin", "/bin")
+        .map(bin -> Path.of(bin, tool))
+        .filter(Files::isExecutable)
+        .findFirst()
+        .orElseThrow(() -> new IllegalStateException("this machine has no " + tool));
+  }
+}

@@ -1,0 +1,25 @@
+package peakproof.cli;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Map;
+
+/** A whole run of the program in this process: its code and what it said. */
+record Run(int code, String out, String err) {
+  static final Clock CLOCK = Clock.fixed(Instant.parse("2027-05-31T20:00:00Z"), ZoneOffset.UTC);
+
+  static Run of(String... arguments) {
+    return in(new Surroundings(Path.of("").toAbsolutePath(), CLOCK, false, Map.of()), arguments);
+  }
+
+  static Run in(Surroundings surroundings, String... arguments) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    int code = Program.run(arguments, new PrintWriter(out), new PrintWriter(err), surroundings);
+    return new Run(code, out.toString(), err.toString());
+  }
+}

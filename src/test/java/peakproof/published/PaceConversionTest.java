@@ -1,0 +1,57 @@
+package peakproof.published;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import peakproof.measure.Pace;
+
+/**
+ * The international yard and pound agreement of 1959: a yard is 0.9144 m, a mile 1609.344 m. All
+ * values are arithmetic from it, worked to the digits shown; half of the last digit is the
+ * tolerance.
+ */
+class PaceConversionTest {
+  private static final double HOUR = 3600;
+  private static final double FULL_SWIM = 70 * 60;
+  private static final double MARATHON_TIME = 3 * HOUR + 50 * 60;
+
+  @Test
+  void swimOf3800MetresIn1h10() {
+    assertThat(Pace.per100m(3800, FULL_SWIM)).isCloseTo(110.526, within(0.0005));
+    assertThat(Pace.per100yd(3800, FULL_SWIM)).isCloseTo(101.065, within(0.0005));
+    assertThat(Pace.speed(3800, FULL_SWIM)).isCloseTo(0.90476, within(0.000005));
+  }
+
+  @Test
+  void half1900MetresIn35MinutesIsTheSamePace() {
+    assertThat(Pace.per100m(1900, 35 * 60)).isEqualTo(Pace.per100m(3800, FULL_SWIM));
+  }
+
+  @Test
+  void marathonIn3h50() {
+    assertThat(Pace.perKm(Pace.MARATHON, MARATHON_TIME)).isCloseTo(327.053, within(0.0005));
+    assertThat(Pace.perMile(Pace.MARATHON, MARATHON_TIME)).isCloseTo(526.341, within(0.0005));
+    assertThat(Pace.speed(Pace.MARATHON, MARATHON_TIME)).isCloseTo(3.05761, within(0.000005));
+  }
+
+  @Test
+  void fiveMinutesAKilometreIs8Minutes2Point8AMile() {
+    assertThat(Pace.perMile(1000, 300)).isCloseTo(482.803, within(0.0005));
+  }
+
+  @Test
+  void ride() {
+    assertThat(Pace.kmh(180_000, 5.5 * HOUR)).isCloseTo(32.727, within(0.0005));
+    assertThat(Pace.kmh(10, 1)).isEqualTo(36);
+    assertThat(Pace.kmh(180_000, 5 * HOUR)).isCloseTo(36, within(1e-9));
+  }
+
+  @Test
+  void nothingIsConvertedWithoutDistanceOrTime() {
+    assertThatThrownBy(() -> Pace.per100m(0, 60)).isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> Pace.perKm(1000, 0)).isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> Pace.kmh(Double.NaN, 1)).isInstanceOf(IllegalArgumentException.class);
+  }
+}

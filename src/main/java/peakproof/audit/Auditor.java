@@ -7,7 +7,6 @@ import org.jspecify.annotations.Nullable;
 import peakproof.document.Documents;
 import peakproof.document.Dossier;
 import peakproof.document.Fault;
-import peakproof.document.Reading;
 import peakproof.fact.Facts;
 import peakproof.rule.Resolution;
 import peakproof.rule.RuleFolder;
@@ -50,15 +49,14 @@ public final class Auditor {
 
   /** Reads and judges one plan. */
   public Outcome audit(Path plan, Options options) {
-    Reading reading = Documents.read(plan, options.house());
+    Documents.Reading reading = Documents.read(plan, options.house());
     Dossier dossier = reading.dossier();
     return dossier == null ? new Outcome.Wrong(reading.faults()) : audit(dossier, options.asOf());
   }
 
   /** Judges a plan already read. */
   Outcome audit(Dossier dossier, @Nullable LocalDate asOf) {
-    Resolution resolved =
-        Resolution.of(rules, dossier.plan(), dossier.house(), dossier.positions());
+    Resolution resolved = Resolution.of(rules, dossier);
     if (!resolved.faults().isEmpty()) {
       return new Outcome.Wrong(resolved.faults());
     }

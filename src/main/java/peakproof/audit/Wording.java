@@ -36,9 +36,14 @@ final class Wording {
     name(report.fact());
   }
 
+  /** Under its own name and that of what it is a kind of: a swim is a session. */
   private void name(Fact fact) {
-    String type = fact.getClass().getSimpleName();
-    facts.put(type.substring(0, 1).toLowerCase(Locale.ROOT) + type.substring(1), fact);
+    for (Class<?> kind = fact.getClass();
+        Fact.class.isAssignableFrom(kind);
+        kind = kind.getSuperclass()) {
+      String type = kind.getSimpleName();
+      facts.put(type.substring(0, 1).toLowerCase(Locale.ROOT) + type.substring(1), fact);
+    }
   }
 
   String fill(Template template) {

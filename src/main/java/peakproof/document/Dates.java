@@ -52,11 +52,15 @@ final class Dates {
         ? new Quantity.Of<>(
             LocalTime.of(Integer.parseInt(time.group(1)), Integer.parseInt(time.group(2))))
         : new Quantity.NotThat<>(
-            "'" + text + "' is no time of day",
-            "expected a time such as 06:30",
-            TIME.matcher("0" + text).matches()
-                ? "write 0" + text
-                : "write hours and minutes, 00:00 to 23:59");
+            "'" + text + "' is no time of day", "expected a time such as 06:30", timeAdvice(text));
+  }
+
+  private static String timeAdvice(String text) {
+    String coloned =
+        text.matches("[0-9]{4}") ? text.substring(0, 2) + ":" + text.substring(2) : "0" + text;
+    return TIME.matcher(coloned).matches()
+        ? "write " + coloned
+        : "write hours and minutes, 00:00 to 23:59";
   }
 
   static Quantity<LocalDateTime> dateTime(String text) {

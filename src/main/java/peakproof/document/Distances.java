@@ -51,12 +51,17 @@ final class Distances {
     }
     @Nullable String unit = shape.group(2);
     if (unit == null) {
-      return not(text, "write " + text + "m or " + text + "km");
+      return not(text, "write " + (isLong(text) ? text + "m" : text + "km or " + text + "m"));
     }
     double metres = Double.parseDouble(shape.group(1)) * factor(unit);
     return metres > 0
         ? new Quantity.Of<>(metres)
         : not(text, "write an amount above zero, or leave it out");
+  }
+
+  /** True for a bare number that can hardly be kilometres or minutes. */
+  private static boolean isLong(String number) {
+    return Double.parseDouble(number) >= LEAST_ON_LAND;
   }
 
   private static double factor(String unit) {
@@ -84,7 +89,7 @@ final class Distances {
       return new Quantity.NotThat<>(
           "'" + text + "' has no unit",
           "expected a distance or duration such as 5km or 40min",
-          "write " + text + "min, " + text + "m or " + text + "km");
+          "write " + (isLong(text) ? text + "m" : text + "min or " + text + "km"));
     }
     return read(text) instanceof Quantity.Of<Double> metres
         ? onLand(text, sport, metres.value(), shape)
@@ -107,7 +112,7 @@ final class Distances {
     return new Quantity.NotThat<>(
         "'" + text + "' is no duration",
         "expected the duration of the " + sport.word() + " session such as 15min",
-        bare ? "write " + text + "min" : "write minutes as min");
+        bare ? "write " + text + "min" : "write its minutes as min, and the rest in 'note'");
   }
 
   private static Quantity<SetLine.Work> neither(String text, Sport sport) {

@@ -38,6 +38,11 @@ final class Durations {
         : not(text, minutesAndSeconds, "write an amount above zero, or leave it out");
   }
 
+  /** Reads a duration that may be none. */
+  static Quantity<Double> span(String text) {
+    return text.matches("0 ?(h|min|s)") ? new Quantity.Of<>(0.0) : read(text, false);
+  }
+
   private static @Nullable Double seconds(String text, boolean minutesAndSeconds) {
     Matcher two = HOURS_AND_MINUTES.matcher(text);
     if (two.matches()) {
@@ -90,8 +95,13 @@ final class Durations {
           + digit.group(2)
           + "0";
     }
+    if (minutesAndSeconds && text.matches("[0-9]{1,3}\\.[0-5][0-9]")) {
+      return "write " + text.replace('.', ':');
+    }
     if (BARE.matcher(text).matches()) {
-      return minutesAndSeconds ? "write " + text + "s or " + text + "min" : "write " + text + "min";
+      return "write "
+          + text
+          + (minutesAndSeconds ? "s or " + text + "min" : "min or " + text + "h");
     }
     Matcher loose = LOOSE.matcher(text);
     if (loose.matches()) {

@@ -11,6 +11,10 @@ final class Faults {
     found.add(new Fault(place, what, expected, instead));
   }
 
+  void add(Fault fault) {
+    found.add(fault);
+  }
+
   /** Adds a fault unless something at the same place was reported already. */
   void addOnce(Fault added) {
     if (found.stream().noneMatch(fault -> fault.place().equals(added.place()))) {

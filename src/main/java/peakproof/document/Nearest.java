@@ -28,7 +28,17 @@ public final class Nearest {
         best = candidate;
       }
     }
-    return best;
+    return best == null ? sharingBeginning(typed, known) : best;
+  }
+
+  private static @Nullable String sharingBeginning(String typed, Collection<String> known) {
+    for (String candidate : known) {
+      boolean longer = candidate.length() >= 3 && typed.startsWith(candidate);
+      if (longer || (typed.length() >= 3 && candidate.startsWith(typed))) {
+        return candidate;
+      }
+    }
+    return null;
   }
 
   /** {@code did you mean 'swim'?}, or the other advice when no known word is near. */

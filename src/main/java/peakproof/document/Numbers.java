@@ -41,6 +41,11 @@ final class Numbers {
   }
 
   static Quantity<Double> rating(String text) {
+    return rating(text, text);
+  }
+
+  /** A rating that is written with more than its number, such as {@code rpe6}. */
+  static Quantity<Double> rating(String text, String written) {
     if (PLAIN.matcher(text).matches()) {
       double value = Double.parseDouble(text);
       if (value <= 10 && value * 2 == Math.rint(value * 2)) {
@@ -48,7 +53,7 @@ final class Numbers {
       }
     }
     return new Quantity.NotThat<>(
-        "'" + text + "' is no rating",
+        "'" + written + "' is no rating",
         "expected a number from 0 to 10, halves allowed",
         text.startsWith("rpe") || text.contains("/") ? "write the number alone" : point(text));
   }

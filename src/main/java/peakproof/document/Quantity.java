@@ -42,6 +42,11 @@ public sealed interface Quantity<T> {
     return Durations.read(text, false);
   }
 
+  /** As {@link #duration}, but {@code 0min} is a value. */
+  static Quantity<Double> span(String text) {
+    return Durations.span(text);
+  }
+
   /** Seconds of a repetition, rest, interval or test: a duration, or {@code m:ss}. */
   static Quantity<Double> clock(String text) {
     return Durations.read(text, true);

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param strength what strength work is for; null for other sports
  * @param race the event's name when the session is a race
  * @param effort how hard a race is raced, in the word of the document
+ * @param legs a race's leg lengths
  * @param time the time of day it starts
  * @param test true for a test
  * @param optional true for a session the athlete may leave out
@@ -37,6 +38,7 @@ public record Session(
     @Nullable Strength strength,
     @Nullable String race,
     @Nullable String effort,
+    Event.@Nullable Legs legs,
     @Nullable LocalTime time,
     boolean test,
     boolean optional,

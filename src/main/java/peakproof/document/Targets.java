@@ -49,7 +49,7 @@ final class Targets {
       return share(text);
     }
     if (text.startsWith("rpe")) {
-      return Numbers.rating(text.substring(3)).map(Target.Rating::new);
+      return Numbers.rating(text.substring(3), text).map(Target.Rating::new);
     }
     String unit = text.replaceFirst("^[0-9. ]*", "");
     if (unit.equalsIgnoreCase("bpm")) {

@@ -2,6 +2,7 @@ package peakproof.document;
 
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A YAML document with the place of every key and value. Every scalar is the text that was written;
@@ -10,6 +11,11 @@ import java.util.Map;
 public sealed interface Tree {
   /** Where the value begins. */
   Place place();
+
+  /** A key with its value; null when this is no mapping or does not hold the key. */
+  default @Nullable Entry entry(String key) {
+    return this instanceof Mapping mapping ? mapping.entries().get(key) : null;
+  }
 
   /** Keys and values in the order they are written. */
   record Mapping(Place place, Map<String, Entry> entries) implements Tree {}

@@ -138,7 +138,7 @@ final class TreeBuilder {
         };
     if (style != Tree.Style.FAULTY && (token == JsonToken.VALUE_NULL || text.isBlank())) {
       style = Tree.Style.FAULTY;
-      if (!reportEmpty(offset)) {
+      if (!reportEmpty(text, offset)) {
         return;
       }
     }
@@ -148,7 +148,7 @@ final class TreeBuilder {
   }
 
   /** Reports a missing value; false when the key before it was none and is to be forgotten. */
-  private boolean reportEmpty(int offset) {
+  private boolean reportEmpty(String text, int offset) {
     Level level = open.peek();
     if (level == null) {
       return true;
@@ -163,7 +163,11 @@ final class TreeBuilder {
       return true;
     }
     Place place = source.place(level.keyOffset);
-    if (level.flow && source.at(offset - 1) != ':') {
+    if (level.flow
+        && text.isEmpty()
+        && source.at(offset) != '"'
+        && source.at(offset) != '\''
+        && source.at(offset - 1) != ':') {
       level.key = null;
       if (!level.commaReported) {
         level.commaReported = true;

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param experienced true with several finished races of this class and some years of the sport
  * @param injured true while a declared injury is open
  * @param aeroBike true when the race position is on aero bars
+ * @param breathesBothSides true when the athlete breathes to both sides as they swim
  * @param category age-group, elite or para
  * @param weekHours hours a week the athlete has
  */
@@ -23,6 +24,7 @@ public record Athlete(
     boolean experienced,
     boolean injured,
     boolean aeroBike,
+    boolean breathesBothSides,
     @Nullable String category,
     @Nullable Double weekHours)
     implements Fact {

@@ -38,6 +38,14 @@ public record Brick(Ride ride, Run run, @Nullable Double rideShare, @Nullable Do
     return run.minutes();
   }
 
+  /**
+   * Minutes of the run at race effort: by its set line, else all of a logged run whose mean pace is
+   * the goal's; none where neither says so.
+   */
+  public double runRaceMinutes() {
+    return run.goalPaceMinutes();
+  }
+
   /** The session in words. */
   public String label() {
     return ride.label() + ", then " + run.label();

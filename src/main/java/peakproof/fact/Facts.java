@@ -96,7 +96,12 @@ public final class Facts {
   /** The facts of which there is one each, which every text may name. */
   public List<Fact> single() {
     return List.of(
-        race, athlete, goal, raceDay, block, Readiness.of(dossier.log(), timeline.asOf()));
+        race,
+        athlete,
+        goal,
+        raceDay,
+        block,
+        Readiness.of(dossier.log(), timeline.asOf(), calibration.heartRateUsable()));
   }
 
   /** The race. */

@@ -1,6 +1,7 @@
 package peakproof.fact;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -20,6 +21,7 @@ public enum Need {
   RACE_START("race.start", "event.swim.start", facts -> facts.race().start() != null),
   RACE_SWIM("race.swim", "event.legs.swim", facts -> facts.race().swimMetres() != null),
   RACE_WETSUIT("race.wetsuit", "event.swim.wetsuit", facts -> facts.race().wetsuitLikely() != null),
+  RACE_EXPECTED("race.expected", "goal.total", facts -> facts.race().expectedMinutes() != null),
   GOAL_SWIM("goal.swim", "goal.swim", facts -> facts.goal().swimPace() != null),
   GOAL_BIKE("goal.bike", "goal.bike", facts -> facts.goal().bikeMinutes() != null),
   GOAL_RUN("goal.run", "goal.run", facts -> facts.calibration().goalRunPace().known()),
@@ -46,7 +48,7 @@ public enum Need {
   WEEKS_PHASE(
       "weeks.phase",
       "block.peak-weeks and block.taper-weeks, or focus on the weeks",
-      facts -> someWeek(facts, week -> week.phase() != null)),
+      Need::somePhase),
   WEEKS_MINUTES(
       "weeks.minutes",
       "time or set lines of all sessions",
@@ -126,6 +128,13 @@ public enum Need {
 
   private static boolean someWeek(Facts facts, Predicate<Week> known) {
     return facts.weeks().stream().filter(Week::changeable).anyMatch(known);
+  }
+
+  /** Race week is always taper, so it says nothing of the others. */
+  private static boolean somePhase(Facts facts) {
+    List<Week> others =
+        facts.weeks().stream().filter(week -> week.changeable() && !week.raceWeek()).toList();
+    return others.isEmpty() || others.stream().anyMatch(week -> week.phase() != null);
   }
 
   private static boolean noneOrSome(Facts facts, Predicate<Run> known) {

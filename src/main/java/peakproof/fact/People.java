@@ -88,6 +88,7 @@ final class People {
         its.health().injuries().stream()
             .anyMatch(injury -> injury.to() == null || !injury.to().isBefore(asOf)),
         "aero".equals(its.position()),
+        "both".equals(its.breathes()),
         its.category(),
         its.available() == null || its.available().weekSeconds() == null
             ? null

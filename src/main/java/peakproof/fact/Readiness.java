@@ -13,7 +13,8 @@ import peakproof.document.Log;
  * @param date the newest morning entry, or the as-of date
  * @param fatigue rating 0 to 10, 10 worst
  * @param betterOfTwoNightsMinutes the longer of the last two nights' sleep
- * @param restingRise resting heart rate over the athlete's median of the 28 days before, beats
+ * @param restingRise resting heart rate over the athlete's median of the 28 days before, beats;
+ *     unknown where a medicine sets the heart rate
  */
 public record Readiness(
     String pointer,
@@ -35,13 +36,13 @@ public record Readiness(
     return List.of(new Where(pointer, date, null));
   }
 
-  static Readiness of(@Nullable Log log, LocalDate asOf) {
+  static Readiness of(@Nullable Log log, LocalDate asOf, boolean heartRateUsable) {
     LocalDate date = newest(log, asOf);
     Log.Day day = log == null || date == null ? null : log.days().get(date);
     if (log == null || date == null || day == null || day.morning() == null) {
       return new Readiness("/plan/athlete", asOf, null, null, null);
     }
-    Double resting = day.morning().restingHeartRate();
+    Double resting = heartRateUsable ? day.morning().restingHeartRate() : null;
     Double usual = usualResting(log, date);
     return new Readiness(
         day.at(),

@@ -49,6 +49,16 @@ public final class Run extends Session {
         || timeline.effort().loggedAtRacePace(this);
   }
 
+  /**
+   * Minutes at goal pace: by its set line, else all of a logged run whose mean pace is the goal's.
+   */
+  double goalPaceMinutes() {
+    Double minutes = minutes();
+    return minutes != null && timeline.effort().loggedAtRacePace(this)
+        ? Math.max(minutes, raceMinutes())
+        : raceMinutes();
+  }
+
   /** By which share the parts labelled race are faster than the goal; unknown without a target. */
   public @Nullable Double fasterThanGoal() {
     return set == null ? null : timeline.effort().fasterThanGoal(set);

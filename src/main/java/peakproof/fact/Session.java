@@ -124,6 +124,16 @@ public abstract sealed class Session implements Fact
     return race == null ? 0 : race;
   }
 
+  /** True for a swim, a ride or a run. */
+  public boolean endurance() {
+    return sport().racing();
+  }
+
+  /** True for training of any kind and for a race on the way; not for a walk and the like. */
+  public boolean training() {
+    return sport() != Sport.OTHER || written.race() != null;
+  }
+
   /** True for a test. */
   public boolean test() {
     return written.test();

@@ -28,6 +28,14 @@ public record SwimSet(Swim swim, RepeatSet set) implements Fact {
     return set.rest();
   }
 
+  /**
+   * True when it leaves on an interval that gives less rest than a send-off needs; false for rest
+   * of its own and without a known pace.
+   */
+  public boolean missesSendOff() {
+    return Boolean.FALSE.equals(set.feasible());
+  }
+
   /** True when it is still to come. */
   public boolean planned() {
     return swim.planned();

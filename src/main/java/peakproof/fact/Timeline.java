@@ -293,10 +293,18 @@ final class Timeline {
   }
 
   private double longFrom(Session session, double usual) {
-    Double longest = longestMinutesBefore(session);
+    Double longest = knowsWeeksBefore(session) ? longestMinutesBefore(session) : null;
     double least =
         longest == null ? usual : Math.min(usual, constant(Constant.LONG_SHARE) * longest);
     return effort.shortCourse() ? least * constant(Constant.LONG_SHORT_COURSE) : least;
+  }
+
+  /** A share of the longest says nothing while the longest may lie in days nobody wrote down. */
+  private boolean knowsWeeksBefore(Session session) {
+    LocalDate from = session.date().minusWeeks((long) constant(Constant.LONG_WEEKS));
+    List<Day> weeks = between(from, session.date().minusDays(1));
+    long known = weeks.stream().filter(Day::isKnown).count();
+    return known >= weeks.size() * constant(Constant.COVERAGE_LEAST);
   }
 
   /** Minutes of the longest ride on the run's day before it, or on the day before. */

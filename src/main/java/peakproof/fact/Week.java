@@ -2,6 +2,7 @@ package peakproof.fact;
 
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import java.util.Map;
@@ -50,9 +51,19 @@ public final class Week implements Fact {
     return phase;
   }
 
+  /** True for a week declared as a camp. */
+  public boolean camp() {
+    return phase == Phase.CAMP;
+  }
+
   /** {@code the week of 14 Jun}. */
   public String label() {
     return "the week of " + Words.day(starts);
+  }
+
+  /** Days from its Monday to race day. */
+  public double daysToRace() {
+    return ChronoUnit.DAYS.between(starts, timeline.raceDate());
   }
 
   /** True when the coach can still change a day of it. */

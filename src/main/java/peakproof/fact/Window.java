@@ -128,6 +128,11 @@ public final class Window implements Fact {
     return !last.isBefore(timeline.firstChangeable());
   }
 
+  /** True when its weeks are written and enough of its past days are known to count in it. */
+  public boolean known() {
+    return doubts(Set.of()).isEmpty();
+  }
+
   /** Swims in open water. */
   public double openWaterSwims() {
     return value("openWaterSwims");

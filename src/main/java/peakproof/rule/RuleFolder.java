@@ -71,7 +71,13 @@ public final class RuleFolder {
     Map<String, String> former = new TreeMap<>();
     sound.values().forEach(card -> card.was().forEach(name -> former.put(name, card.rule())));
     return new Ruleset(
-        sound, former, compiled.knowledge(), measures, cases, faults.stream().sorted().toList());
+        sound,
+        former,
+        compiled.knowledge(),
+        origin,
+        measures,
+        cases,
+        faults.stream().sorted().toList());
   }
 
   private String name(String slug, String ending) {

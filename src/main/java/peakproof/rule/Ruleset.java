@@ -1,5 +1,6 @@
 package peakproof.rule;
 
+import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +16,7 @@ import peakproof.measure.Constants;
  *
  * @param cards by slug; only of rules that can run
  * @param formerNames slugs by their former names
+ * @param origin the files of every rule there is, sound or not, without their endings
  * @param measures the settings of {@code measures.yaml}
  * @param cases what the cases beside the rules ask for, by slug
  */
@@ -22,6 +24,7 @@ public record Ruleset(
     Map<String, Card> cards,
     Map<String, String> formerNames,
     KieBase knowledge,
+    Map<String, Path> origin,
     Map<String, Card.Setting> measures,
     Map<String, List<Case>> cases,
     List<Fault> faults) {
@@ -47,6 +50,12 @@ public record Ruleset(
     measures.forEach((name, setting) -> values.put(name, setting.value().number()));
     values.putAll(changed);
     return new Constants(values);
+  }
+
+  /** True when a rule lies in a folder. */
+  public boolean isIn(String rule, Path folder) {
+    Path stem = origin.get(rule);
+    return stem != null && stem.startsWith(folder);
   }
 
   Collection<String> names() {

@@ -115,7 +115,7 @@ class QuantityTest {
       value = {
         "duration | 2:05 | write 2h05 or 2min05s",
         "duration | 1h5 | write 1h05 or 1h50",
-        "duration | 90 | write 90min",
+        "duration | 90 | write 90min or 90h",
         "duration | 90m | write 90min",
         "duration | 2 hours | write 2h",
         "duration | 45sec | write 45s",
@@ -126,7 +126,9 @@ class QuantityTest {
         "clock | 120 | write 120s or 120min",
         "clock | 6:75 | write hours, minutes and seconds as h, min and s",
         "distance | 3,8km | write metres as m, kilometres as km, and a point for decimals",
-        "distance | 400 | write 400m or 400km",
+        "distance | 400 | write 400m",
+        "distance | 2.5 | write 2.5km or 2.5m",
+        "clock | 6.28 | write 6:28",
         "distance | 0km | write an amount above zero, or leave it out",
         "pace | 1:50 | write 1:50/100m or 1:50/km",
         "pace | 1:75/km | write minutes:seconds/distance",
@@ -162,12 +164,13 @@ class QuantityTest {
         "STRENGTH | 15min | Time[seconds=900.0]",
         "RUN | 5m | did you mean 5min?",
         "BIKE | 0.05km | write a duration",
-        "RUN | 400 | write 400min, 400m or 400km",
+        "RUN | 400 | write 400m",
+        "RUN | 40 | write 40min or 40km",
         "RUN | half-maraton | did you mean 'half-marathon'?",
         "RUN | far | begin the part with a number",
         "RUN | 5parsecs | write m, km, mi or yd after a distance, h, min or s after a duration",
         "STRENGTH | 15 | write 15min",
-        "STRENGTH | 3km | write minutes as min",
+        "STRENGTH | 3km | write its minutes as min, and the rest in 'note'",
         "BIKE | 2:05 | write 2h05 or 2min05s",
       })
   void readsAmountsOfASport(Sport sport, String text, String result) {
@@ -244,6 +247,8 @@ class QuantityTest {
     assertThat(Nearest.among("siwm", known)).isEqualTo("swim");
     assertThat(Nearest.among("Bike", known)).isEqualTo("bike");
     assertThat(Nearest.among("strenght", known)).isEqualTo("strength");
+    assertThat(Nearest.among("swimming", known)).isEqualTo("swim");
+    assertThat(Nearest.among("stre", known)).isEqualTo("strength");
     assertThat(Nearest.among("yoga", known)).isNull();
     assertThat(Nearest.among("", known)).isNull();
   }

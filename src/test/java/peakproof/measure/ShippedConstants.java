@@ -19,6 +19,9 @@ public final class ShippedConstants {
   private static final Pattern DURATION =
       Pattern.compile("(?:(\\d+)h)?(?:(\\d+)min)?(?:(\\d+)s)?|(\\d+)h(\\d\\d)|(\\d+)min(\\d\\d)");
 
+  private static final Map<String, Entry> ENTRIES = read();
+  private static final Constants SHIPPED = new Constants(values());
+
   private ShippedConstants() {}
 
   /** One line of the file, its amounts in shares, minutes and metres. */
@@ -26,7 +29,7 @@ public final class ShippedConstants {
 
   /** All of them. */
   public static Constants constants() {
-    return new Constants(values());
+    return SHIPPED;
   }
 
   /** All of them but one, which is changed. */
@@ -43,6 +46,10 @@ public final class ShippedConstants {
   }
 
   static Map<String, Entry> entries() {
+    return ENTRIES;
+  }
+
+  private static Map<String, Entry> read() {
     Map<String, Entry> entries = new LinkedHashMap<>();
     for (String line : lines()) {
       if (!line.isBlank() && !line.startsWith("#")) {

@@ -1,0 +1,76 @@
+package peakproof.document;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Where documents come in: plans with their event, log and house file. */
+public final class Documents {
+  private Documents() {}
+
+  /**
+   * Reads a plan's file with its event, its log ({@code log:} of the plan, else {@code log.yaml}
+   * beside it) and the nearest {@code house.yaml} upwards.
+   *
+   * @param houseOverride the house file to use instead of the nearest
+   */
+  public static Reading read(Path planFile, @Nullable Path houseOverride) {
+    Faults faults = new Faults();
+    DocumentFiles files = new DocumentFiles(faults);
+    Tree plan = files.open(planFile);
+    Tree.Scalar logName = named(plan, "log");
+    Tree.Scalar eventName = named(plan, "event");
+    Tree event = eventName == null ? null : files.openNamed(planFile, eventName);
+    Tree log = logName == null ? logBeside(planFile, files) : files.openNamed(planFile, logName);
+    Path house = houseOverride == null ? DocumentFiles.house(planFile) : houseOverride;
+    Tree houseTree = house == null ? null : files.open(house);
+    if (plan == null) {
+      return new Reading(null, faults.sorted());
+    }
+    return DossierReader.read(faults, planFile, plan, event, log, houseTree);
+  }
+
+  /**
+   * Reads a plan from trees already in memory. A plan that names its event's file is satisfied by
+   * the given event; a plan that holds its event inline needs none.
+   */
+  public static Reading read(
+      String planName, Tree plan, @Nullable Tree event, @Nullable Tree log, @Nullable Tree house) {
+    Faults faults = new Faults();
+    Tree.Scalar name = named(plan, "event");
+    if (name != null && event == null) {
+      faults.add(
+          name.place(),
+          "the event '" + name.text() + "' is not given",
+          "expected the event beside the plan",
+          "write the event into the plan");
+    }
+    return DossierReader.read(faults, Path.of(planName), plan, event, log, house);
+  }
+
+  /**
+   * The plans in a folder, sorted by path: YAML files whose first key is {@code plan}, in folders
+   * whose names do not begin with a dot. A path that is no folder is taken as a plan.
+   */
+  public static List<Path> plansUnder(Path path) {
+    return Files.isDirectory(path) ? PlanFolder.search(path) : List.of(path);
+  }
+
+  private static @Nullable Tree logBeside(Path planFile, DocumentFiles files) {
+    Path log = planFile.resolveSibling("log.yaml");
+    boolean another = Files.isRegularFile(log) && !log.equals(planFile);
+    return another ? files.open(log) : null;
+  }
+
+  /** The text of a key of the plan; null when it is not written or holds no text. */
+  private static Tree.@Nullable Scalar named(@Nullable Tree plan, String key) {
+    Tree.Entry content = plan == null ? null : plan.entry("plan");
+    Tree.Entry entry = content == null ? null : content.value().entry(key);
+    return entry != null
+            && entry.value() instanceof Tree.Scalar scalar
+            && scalar.style() != Tree.Style.FAULTY
+        ? scalar
+        : null;
+  }
+}

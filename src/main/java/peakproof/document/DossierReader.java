@@ -1,0 +1,88 @@
+package peakproof.document;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Reads the trees of one plan into its dossier. */
+final class DossierReader {
+  private final Faults faults;
+  private final Map<String, Place> marks = new HashMap<>();
+  private final List<Node> roots = new ArrayList<>();
+
+  private DossierReader(Faults faults) {
+    this.faults = faults;
+  }
+
+  /** Reads all of them, adding to the faults already found. */
+  static Reading read(
+      Faults faults,
+      Path planFile,
+      Tree plan,
+      @Nullable Tree event,
+      @Nullable Tree log,
+      @Nullable Tree house) {
+    DossierReader reader = new DossierReader(faults);
+    Dossier dossier = reader.dossier(planFile, plan, event, log, house);
+    return new Reading(faults.none() ? dossier : null, faults.sorted());
+  }
+
+  private @Nullable Dossier dossier(
+      Path planFile,
+      Tree planTree,
+      @Nullable Tree eventTree,
+      @Nullable Tree logTree,
+      @Nullable Tree houseTree) {
+    Desk plain = new Desk(faults, marks, Vocabulary.KIT, Vocabulary.PRACTISE);
+    HouseReader houseReader = new HouseReader(plain);
+    Node houseNode = content(DocumentKind.HOUSE, houseTree);
+    House house = houseNode == null ? null : houseReader.read(houseNode);
+    Desk desk =
+        new Desk(
+            faults,
+            marks,
+            Vocabulary.KIT.plus(houseReader.kit()),
+            Vocabulary.PRACTISE.plus(houseReader.practise()));
+    Node logNode = content(DocumentKind.LOG, logTree);
+    Log log = logNode == null ? null : new LogReader(desk).read(logNode);
+    Node planNode = content(DocumentKind.PLAN, planTree);
+    if (planNode == null) {
+      return null;
+    }
+    Node inline = inlineEvent(planNode);
+    Node eventNode = inline == null ? content(DocumentKind.EVENT, eventTree) : inline;
+    Plan plan = new PlanReader(desk).read(planNode, eventNode);
+    if (plan == null) {
+      return null;
+    }
+    PositionMap positions = new PositionMap(planNode.place());
+    roots.forEach(positions::add);
+    if (inline != null) {
+      positions.add(inline);
+    }
+    positions.addAll(marks);
+    return new Dossier(planFile, file(logTree), file(houseTree), plan, log, house, positions);
+  }
+
+  private @Nullable Node content(DocumentKind kind, @Nullable Tree tree) {
+    Node node = tree == null ? null : kind.content(tree, faults);
+    if (node != null) {
+      roots.add(node);
+    }
+    return node;
+  }
+
+  private static @Nullable Node inlineEvent(Node plan) {
+    Tree.Entry event = plan.tree().entry("event");
+    return event == null || event.value() instanceof Tree.Scalar
+        ? null
+        : new Node("/event", event.key(), event.value());
+  }
+
+  private static @Nullable Path file(@Nullable Tree tree) {
+    return tree == null ? null : Path.of(tree.place().file());
+  }
+}

@@ -1,0 +1,74 @@
+package peakproof.document;
+
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** Reads the text beside a session's sport: a set line, or a bare duration or distance. */
+final class WorkReader {
+  private final Desk desk;
+  private final boolean log;
+
+  WorkReader(Desk desk, boolean log) {
+    this.desk = desk;
+    this.log = log;
+  }
+
+  /**
+   * What a session consists of.
+   *
+   * @param seconds a log's bare duration
+   * @param metres a log's bare distance
+   * @param words free words after the duration of an {@code other} session
+   */
+  record Work(
+      @Nullable SetLine set,
+      @Nullable Double seconds,
+      @Nullable Double metres,
+      @Nullable String words) {}
+
+  /** The work; null when it cannot be read. */
+  @Nullable Work read(Fields fields, Sport sport) {
+    Node node = fields.node(sport.word());
+    Tree.Scalar scalar = node == null ? null : desk.scalar(node);
+    if (scalar == null) {
+      return null;
+    }
+    String text = scalar.text().strip();
+    if (!sport.racing()) {
+      return timed(scalar, sport, text);
+    }
+    if (log && Quantity.amount(text, sport, false) instanceof Quantity.Of<SetLine.Work> amount) {
+      return bare(amount.value(), null);
+    }
+    SetLines.Outcome outcome = SetLines.parse(scalar.text(), sport);
+    outcome
+        .problems()
+        .forEach(problem -> desk.faults().add(problem.why().at(scalar.at(problem.offset()))));
+    return outcome.line() == null ? null : new Work(outcome.line(), null, null, null);
+  }
+
+  private @Nullable Work timed(Tree.Scalar scalar, Sport sport, String text) {
+    String[] halves = sport == Sport.OTHER ? text.split("\\s+", 2) : new String[] {text};
+    Quantity<SetLine.Work> amount = Quantity.amount(halves[0], sport, false);
+    if (amount instanceof Quantity.NotThat<SetLine.Work> not) {
+      desk.faults().add(not.at(scalar.place()));
+      return null;
+    }
+    SetLine.Work work = ((Quantity.Of<SetLine.Work>) amount).value();
+    String words = halves.length == 2 ? halves[1] : null;
+    if (log) {
+      return bare(work, words);
+    }
+    SetLine.Part part = new SetLine.Part(1, work, null, null, Set.of(), null);
+    return new Work(new SetLine(text, List.of(part)), null, null, words);
+  }
+
+  private static Work bare(SetLine.Work work, @Nullable String words) {
+    return new Work(
+        null,
+        work instanceof SetLine.Time time ? time.seconds() : null,
+        work instanceof SetLine.Distance distance ? distance.metres() : null,
+        words);
+  }
+}

@@ -1,0 +1,75 @@
+package peakproof.document;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/** Reads documents that a test writes out. */
+final class Texts {
+  static final String EVENT =
+      """
+      event:
+        name: Saltmarsh Long Course
+        date: 2027-07-04
+        legs: {swim: 3.8km, bike: 180km, run: 42.2km}
+      """;
+
+  /** A plan up to its weeks, which are lines 5 and on. */
+  static final String PLAN =
+      """
+      plan:
+        format: 1
+        athlete: {name: Tove Lindqvist}
+        event: event.yaml
+      """;
+
+  private Texts() {}
+
+  static List<String> faults(String plan) {
+    return faults(plan, EVENT, null, null);
+  }
+
+  static List<String> faults(
+      String plan, @Nullable String event, @Nullable String log, @Nullable String house) {
+    List<Fault> faults = new ArrayList<>();
+    Tree planTree = tree("plan.yaml", plan, faults);
+    Tree eventTree = tree("event.yaml", event, faults);
+    Tree logTree = tree("log.yaml", log, faults);
+    Tree houseTree = tree("house.yaml", house, faults);
+    if (planTree != null) {
+      faults.addAll(Documents.read("plan.yaml", planTree, eventTree, logTree, houseTree).faults());
+    }
+    Collections.sort(faults);
+    return faults.stream().map(Fault::toString).toList();
+  }
+
+  static Dossier dossier(
+      String plan, @Nullable String event, @Nullable String log, @Nullable String house) {
+    List<Fault> faults = new ArrayList<>();
+    Tree planTree = Objects.requireNonNull(tree("plan.yaml", plan, faults));
+    Reading reading =
+        Documents.read(
+            "plan.yaml",
+            planTree,
+            tree("event.yaml", event, faults),
+            tree("log.yaml", log, faults),
+            tree("house.yaml", house, faults));
+    faults.addAll(reading.faults());
+    if (!faults.isEmpty()) {
+      throw new AssertionError("faults: " + faults);
+    }
+    return Objects.requireNonNull(reading.dossier());
+  }
+
+  private static @Nullable Tree tree(String name, @Nullable String text, List<Fault> faults) {
+    if (text == null) {
+      return null;
+    }
+    YamlTree.Parsed parsed = YamlTree.read(name, text.getBytes(StandardCharsets.UTF_8));
+    faults.addAll(parsed.faults());
+    return parsed.tree();
+  }
+}

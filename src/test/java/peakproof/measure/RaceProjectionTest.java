@@ -1,0 +1,157 @@
+package peakproof.measure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static peakproof.measure.Lines.line;
+import static peakproof.measure.Lines.metres;
+import static peakproof.measure.Lines.minutes;
+import static peakproof.measure.Lines.part;
+
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+import peakproof.document.Effort;
+import peakproof.document.Event;
+import peakproof.document.Log;
+import peakproof.document.Session;
+import peakproof.document.SetLine;
+import peakproof.document.Sport;
+import peakproof.measure.Athletes.Dated;
+
+/** Allowances are common practice, no source; the arithmetic is worked in each test. */
+class RaceProjectionTest {
+  private static final Offset<Double> EXACT = within(1e-6);
+  private static final Log RIDES =
+      Athletes.log(
+          new Dated("2027-05-01", Athletes.ride(240, 112)),
+          new Dated("2027-05-08", Athletes.ride(240, 120)),
+          new Dated("2027-05-15", Athletes.ride(240, 128)),
+          new Dated("2027-05-16", Athletes.ride(60, 40)));
+
+  @Test
+  void swimFromCriticalSwimSpeed() {
+    Projected.Range swim = project(Athletes.tove(), RIDES).swim().range();
+    assertThat(swim.low()).isCloseTo(38 * 103.5 * 1.02, EXACT);
+    assertThat(swim.likely()).isCloseTo(38 * 105.5 * 1.03, EXACT);
+    assertThat(swim.high()).isCloseTo(38 * 107.5 * 1.05, EXACT);
+  }
+
+  @Test
+  void swimFromTheNewestSetHeldAtGoalPace() {
+    Log log =
+        Athletes.log(
+            new Dated("2027-05-10", heldSet(20, 1.12)),
+            new Dated("2027-05-20", heldSet(20, 1.10)),
+            new Dated("2027-05-25", heldSet(5, 1.00)),
+            new Dated("2027-05-31", heldSet(20, 1.00)));
+    Projected swim = project(Athletes.tove().withTests(), log).swim();
+    assertThat(swim.range().low()).isCloseTo(38 * 110 * 1.02, EXACT);
+    assertThat(swim.range().likely()).isCloseTo(38 * 110 * 1.03, EXACT);
+    assertThat(swim.range().high()).isCloseTo(38 * 110 * 1.05, EXACT);
+  }
+
+  @Test
+  void bikeFromTheMedianOfLongRides() {
+    Projected.Range bike = project(Athletes.tove(), RIDES).bike().range();
+    assertThat(bike.likely()).isCloseTo(6 * 3600, EXACT);
+    assertThat(bike.low()).isCloseTo(6 * 3600 / 1.05, EXACT);
+    assertThat(bike.high()).isCloseTo(6 * 3600 / 0.95, EXACT);
+  }
+
+  @Test
+  void ridesOfRaceEffortComeFirst() {
+    Session.Recorded atGoal =
+        new Session.Recorded(4 * 3600.0, 130_000.0, null, 127.0, null, null, null);
+    Session.Recorded bySetLine =
+        new Session.Recorded(4 * 3600.0, 128_000.0, null, null, null, null, null);
+    SetLine line = line(part(minutes(30), Effort.EASY), part(minutes(210), Effort.RACE));
+    Log log =
+        Athletes.log(
+            new Dated("2027-05-01", Athletes.ride(240, 100)),
+            new Dated("2027-05-02", Athletes.ride(240, 100)),
+            new Dated("2027-05-03", Athletes.ride(240, 100)),
+            new Dated("2027-05-08", Athletes.logged(Sport.BIKE, atGoal)),
+            new Dated("2027-05-09", Athletes.session(Sport.BIKE, line, bySetLine, null, null)));
+    assertThat(project(Athletes.tove(), log).bike().range().likely())
+        .isCloseTo(180 / 32.25 * 3600, EXACT);
+    // under a beta-blocker only the set line tells
+    Athletes.Draft blocked = Athletes.tove().withConditions("beta-blocker");
+    assertThat(project(blocked, log).bike().range().likely()).isCloseTo(180 / 32.0 * 3600, EXACT);
+  }
+
+  @Test
+  void longRidesAreHalfAsLongOverShortCourses() {
+    Log log = Athletes.log(new Dated("2027-05-01", Athletes.ride(90, 45)));
+    Athletes.Draft standard =
+        Athletes.tove().withLegs(new Event.Legs(1500.0, 40_000.0, 10_000.0), null);
+    assertThat(project(standard, log).bike().range().likely()).isCloseTo(40 / 30.0 * 3600, EXACT);
+    assertThat(project(Athletes.tove(), log).bike().range()).isNull();
+  }
+
+  @Test
+  void runByBothExponentsTimesTheBand() {
+    Projected.Range run = project(Athletes.tove(), RIDES).run().range();
+    double usual = 6090 * Math.pow(2, 1.06);
+    double cautious = 6090 * Math.pow(2, 1.10);
+    assertThat(run.low()).isCloseTo(usual * 1.08, EXACT);
+    assertThat(run.likely()).isCloseTo((usual + cautious) / 2 * 1.15, EXACT);
+    assertThat(run.high()).isCloseTo(cautious * 1.30, EXACT);
+  }
+
+  @Test
+  void sumsRunThroughTheLegs() {
+    RaceProjection race = project(Athletes.tove(), RIDES);
+    assertThat(race.transitions().range()).isEqualTo(new Projected.Range(600, 600, 600));
+    assertThat(race.bikeEnd().range().low())
+        .isCloseTo(race.swim().range().low() + 300 + race.bike().range().low(), EXACT);
+    assertThat(race.finish().range().high())
+        .isCloseTo(race.bikeEnd().range().high() + 300 + race.run().range().high(), EXACT);
+    assertThat(race.finish().entries())
+        .contains("/plan/goal/transitions", "/log/bike", race.run().entries().get(0));
+  }
+
+  @Test
+  void unsaidTransitionsTakeFiveToFifteenMinutesEach() {
+    RaceProjection race = project(Athletes.tove().withGoal(null), RIDES);
+    assertThat(race.transitions().range()).isEqualTo(new Projected.Range(600, 1200, 1800));
+  }
+
+  @Test
+  void theGoalIsNoEvidence() {
+    RaceProjection race = project(Athletes.tove().withTests(), null);
+    assertThat(race.swim().range()).isNull();
+    assertThat(race.bike().range()).isNull();
+    assertThat(race.run().range()).isNull();
+    assertThat(race.bikeEnd().range()).isNull();
+    assertThat(race.finish().range()).isNull();
+    assertThat(race.finish().because()).contains("swim tests");
+    assertThat(race.bike().because()).contains("rides");
+    assertThat(race.run().because()).contains("run race or test");
+  }
+
+  @Test
+  void lowIsNeverAboveLikelyNorLikelyAboveHigh() {
+    for (double leg : new double[] {5000, 10_000, 21_097.5, 42_195}) {
+      for (double test : new double[] {5000, 10_000, 21_097.5, 42_195}) {
+        Athletes.Draft draft =
+            Athletes.tove()
+                .withLegs(new Event.Legs(1500.0, 40_000.0, leg), null)
+                .withTests(Athletes.run("2027-05-01", test, test * 0.27));
+        Projected.Range run = project(draft, null).run().range();
+        assertThat(run.low()).isLessThanOrEqualTo(run.likely());
+        assertThat(run.likely()).isLessThanOrEqualTo(run.high());
+      }
+    }
+  }
+
+  private static Session heldSet(int count, double secondsPerMetre) {
+    SetLine line = line(part(count, metres(100), Effort.RACE, null, Lines.rest(10)));
+    Session.Recorded recorded =
+        new Session.Recorded(null, null, null, null, null, secondsPerMetre, null);
+    return Athletes.session(Sport.SWIM, line, recorded, null, null);
+  }
+
+  private static RaceProjection project(Athletes.Draft draft, Log log) {
+    return RaceProjection.of(
+        draft.plan(), log, Athletes.AS_OF, draft.calibration(log), ShippedConstants.constants());
+  }
+}

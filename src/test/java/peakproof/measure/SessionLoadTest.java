@@ -1,0 +1,60 @@
+package peakproof.measure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static peakproof.measure.Lines.line;
+import static peakproof.measure.Lines.minutes;
+import static peakproof.measure.Lines.part;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import peakproof.document.Effort;
+import peakproof.document.Session;
+import peakproof.document.SetLine;
+import peakproof.document.Sport;
+
+class SessionLoadTest {
+  private static final Constants CONSTANTS = ShippedConstants.constants();
+  private static final Calibration TOVE = Athletes.tove().calibration();
+
+  @Test
+  void strengthGoesByItsLoad() {
+    assertThat(strength("light")).isEqualTo(15 * 3.5);
+    assertThat(strength("moderate")).isEqualTo(15 * 4.5);
+    assertThat(strength("heavy")).isEqualTo(15 * 6);
+    assertThat(strength(null)).isEqualTo(15 * 4);
+  }
+
+  @Test
+  void plannedLoadIsThatOfItsSetLine() {
+    SetLine line = line(part(minutes(60), Effort.EASY));
+    Session session = Athletes.session(Sport.RUN, line, Session.Recorded.NOTHING, null, null);
+    assertThat(SessionLoad.planned(session, TOVE, CONSTANTS)).isEqualTo(180);
+    Session bare = Athletes.logged(Sport.RUN, Session.Recorded.NOTHING);
+    assertThat(SessionLoad.planned(bare, TOVE, CONSTANTS)).isNull();
+  }
+
+  @Test
+  void plannedLoadsAreScaledByTheMedianFromSixPairs() {
+    List<SessionLoad.Pair> pairs = new ArrayList<>();
+    for (double logged : new double[] {100, 110, 120, 130, 500}) {
+      pairs.add(new SessionLoad.Pair(100, logged));
+    }
+    assertThat(SessionLoad.scale(pairs, CONSTANTS)).isEqualTo(1);
+    pairs.add(new SessionLoad.Pair(200, 220));
+    assertThat(SessionLoad.scale(pairs, CONSTANTS)).isEqualTo(1.15);
+    assertThat(SessionLoad.scale(List.of(), CONSTANTS)).isEqualTo(1);
+  }
+
+  private static Double strength(String load) {
+    Session session =
+        Athletes.session(
+            Sport.STRENGTH,
+            line(part(minutes(15), null)),
+            Session.Recorded.NOTHING,
+            new Session.Strength(Set.of(), load),
+            null);
+    return SessionLoad.planned(session, TOVE, CONSTANTS);
+  }
+}

@@ -22,7 +22,8 @@ import peakproof.cli.Surroundings;
 class ReadmeTest {
   private static final Path README = Path.of("README.md");
   private static final Pattern RUN =
-      Pattern.compile("```\n\\$ \\./peakproof (?<arguments>[^\n]+)\n(?<output>.*?)```\n", Pattern.DOTALL);
+      Pattern.compile(
+          "```\n\\$ \\./peakproof (?<arguments>[^\n]+)\n(?<output>.*?)```\n", Pattern.DOTALL);
 
   @Test
   void showsARunAsItIs() throws IOException {

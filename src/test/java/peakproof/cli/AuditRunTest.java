@@ -123,7 +123,11 @@ class AuditRunTest {
   private AuditRun run(boolean rulesComplete, Function<Path, Outcome> auditing) {
     Messages messages = new Messages(new PrintWriter(err), false);
     AuditRun run = new AuditRun(auditing, rulesComplete, messages, Run.CLOCK);
-    run.auditAll(List.of(plan("a.yaml"), plan("b.yaml"), folder.resolve("../" + folder.getFileName() + "/a.yaml")));
+    run.auditAll(
+        List.of(
+            plan("a.yaml"),
+            plan("b.yaml"),
+            folder.resolve("../" + folder.getFileName() + "/a.yaml")));
     return run;
   }
 

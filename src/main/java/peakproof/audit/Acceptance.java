@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Plan.Accepted;
@@ -49,7 +50,9 @@ final class Acceptance {
             place -> {
               LocalDate date = place.date();
               LocalDate week = place.week() == null ? monday(date) : place.week();
-              return entry.day() != null ? entry.day().equals(date) : entry.week().equals(week);
+              return entry.day() == null
+                  ? Objects.equals(entry.week(), week)
+                  : entry.day().equals(date);
             });
   }
 

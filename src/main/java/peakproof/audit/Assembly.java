@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import peakproof.document.Dossier;
 import peakproof.document.Plan;
 import peakproof.document.Plan.Accepted;
@@ -90,7 +91,7 @@ final class Assembly {
    * What is accepted goes apart; when something of the rule still stands, only a remark is left.
    */
   private void found(Card card, Judge.Outcome.Found found, Composer composer) {
-    Settings settings = resolved.settings().get(card.rule());
+    Settings settings = Objects.requireNonNull(resolved.settings().get(card.rule()));
     List<Reports.Report> standing = new ArrayList<>();
     List<Reports.Report> livedWith = new ArrayList<>();
     Accepted entry = null;

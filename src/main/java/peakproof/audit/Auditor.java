@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import peakproof.document.Documents;
 import peakproof.document.Dossier;
 import peakproof.document.Fault;
+import peakproof.document.Reading;
 import peakproof.fact.Facts;
 import peakproof.rule.Resolution;
 import peakproof.rule.RuleFolder;
@@ -49,7 +50,7 @@ public final class Auditor {
 
   /** Reads and judges one plan. */
   public Outcome audit(Path plan, Options options) {
-    Documents.Reading reading = Documents.read(plan, options.house());
+    Reading reading = Documents.read(plan, options.house());
     Dossier dossier = reading.dossier();
     return dossier == null ? new Outcome.Wrong(reading.faults()) : audit(dossier, options.asOf());
   }

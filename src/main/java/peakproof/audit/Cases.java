@@ -11,6 +11,7 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Documents;
 import peakproof.document.Dossier;
+import peakproof.document.Reading;
 import peakproof.rule.Case;
 import peakproof.rule.Severity;
 
@@ -48,7 +49,7 @@ public final class Cases {
   }
 
   private CaseResult run(Case tried) {
-    Documents.Reading reading =
+    Reading reading =
         Documents.read("rules/base/plan.yaml", tried.plan(), tried.event(), tried.log(), null);
     Dossier dossier = reading.dossier();
     if (dossier == null) {

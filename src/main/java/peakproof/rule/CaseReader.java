@@ -43,7 +43,7 @@ final class CaseReader {
       for (Expectation expectation : Expectation.values()) {
         String key = expectation.name().toLowerCase(Locale.ROOT);
         for (Tree item : entries.items(entries.tree(key))) {
-          Case read = one(rule, expectation, entries.below(item), item, faults);
+          Case read = one(rule, expectation, entries.below(item), item);
           if (read != null) {
             cases.add(read);
           }
@@ -54,11 +54,7 @@ final class CaseReader {
   }
 
   private @Nullable Case one(
-      String rule,
-      Expectation expectation,
-      @Nullable CardEntries entries,
-      Tree item,
-      List<Fault> faults) {
+      String rule, Expectation expectation, @Nullable CardEntries entries, Tree item) {
     if (entries == null) {
       return null;
     }

@@ -66,14 +66,17 @@ final class Messages {
             + ": "
             + reason(mistake)
             + place(mistake));
-    tell(
+    String appeal =
         "This is a mistake in Peakproof. Please report the line above, without names or health"
             + " entries, with: "
             + Version.PROGRAM
             + ", Java "
             + Runtime.version()
             + ", "
-            + System.getProperty("os.name"));
+            + System.getProperty("os.name");
+    if (told.add(appeal)) {
+      tell(appeal);
+    }
   }
 
   private static String reason(Throwable mistake) {

@@ -60,6 +60,17 @@ class AuditRunTest {
   }
 
   @Test
+  void asksForAReportOnceHoweverManyPlansFail() {
+    run(
+        true,
+        plan -> {
+          throw new IllegalStateException("oops");
+        });
+    assertThat(err.toString().lines()).hasSize(3);
+    assertThat(err.toString()).containsOnlyOnce("Please report");
+  }
+
+  @Test
   void saysTheFaultOfAFileThatPlansShareOnce() {
     run(true, plan -> new Outcome.Wrong(List.of(WRONG_EVENT)));
     assertThat(err.toString().lines()).containsExactly(WRONG_EVENT.toString());

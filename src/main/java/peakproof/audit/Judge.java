@@ -135,6 +135,7 @@ final class Judge {
           key.startsWith(WINDOW)
               ? its.stream()
                   .flatMap(w -> w.unknown(key.substring(WINDOW.length())).stream())
+                  .distinct()
                   .toList()
               : Need.of(key).met(facts) ? List.of() : List.of(Need.of(key).entry());
       if (unknown.isEmpty()) {

@@ -144,7 +144,10 @@ class LauncherTest {
     Ended ended = run("audit", "my plans", "", "*", "--as-of=2027-05-30");
     assertThat(ended.code()).isEqualTo(3);
     assertThat(ended.out())
-        .contains("<-Dpeakproof.home=" + home + ">\n<-Dpeakproof.terminal=false>\n<-jar>\n")
+        .contains(
+            "<-Dpeakproof.home="
+                + home
+                + ">\n<-Dpeakproof.terminal=false>\n<-Dpeakproof.watched=false>\n<-jar>\n")
         .endsWith("<audit>\n<my plans>\n<>\n<*>\n<--as-of=2027-05-30>\n");
   }
 

@@ -6,15 +6,11 @@ import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import peakproof.audit.Audit;
 import peakproof.audit.Auditor;
-import peakproof.document.Documents;
 import peakproof.report.JsonReport;
 import peakproof.report.Report;
 import peakproof.report.Report.Judged;
@@ -129,8 +125,11 @@ final class AuditCommand implements Callable<Integer> {
     messages.tell(auditor.ruleFaults());
     AuditRun run =
         new AuditRun(
-            plan -> auditor.audit(plan, options), auditor.ruleFaults().isEmpty(), messages);
-    plans(run).forEach(run::audit);
+            plan -> auditor.audit(plan, options),
+            auditor.ruleFaults().isEmpty(),
+            messages,
+            surroundings.clock());
+    run.auditAll(paths);
     run.judged().stream().map(Judged::audit).forEach(this::warnOfOldLog);
 
     Report report = run.report(choice);
@@ -142,24 +141,6 @@ final class AuditCommand implements Callable<Integer> {
     run.note(report.reaches(failAt) ? ExitCode.FOUND : ExitCode.FINE);
     run.note(write(text));
     return run.worst().number();
-  }
-
-  /** The plans of all paths, each once however many paths lead to it. */
-  private List<Path> plans(AuditRun run) {
-    Map<Path, Path> plans = new LinkedHashMap<>();
-    for (Path path : paths) {
-      List<Path> found = Files.exists(path) ? Documents.plansUnder(path) : List.of();
-      if (found.isEmpty()) {
-        messages.tell(
-            path
-                + (Files.exists(path)
-                    ? ": no plan found; a plan is a YAML file that begins with 'plan:'"
-                    : ": no such file or folder"));
-        run.note(ExitCode.WRONG_DOCUMENT);
-      }
-      found.forEach(plan -> plans.putIfAbsent(plan.toAbsolutePath().normalize(), plan));
-    }
-    return new ArrayList<>(plans.values());
   }
 
   private @Nullable LocalDate asOfDate() {

@@ -9,18 +9,48 @@ import org.jspecify.annotations.Nullable;
 import peakproof.document.Fault;
 import peakproof.report.Printable;
 
-/** What goes to standard error. Plans that share a wrong file say its faults once. */
+/**
+ * What goes to standard error. Plans that share a wrong file say its faults once; on a terminal the
+ * line below the last message tells how far a long run is.
+ */
 final class Messages {
   private static final int LONGEST_REASON = 200;
 
-  private final PrintWriter err;
-  private final Set<String> told = new HashSet<>();
+  private static final String START_OF_EMPTY_LINE = "\r\033[K";
 
-  Messages(PrintWriter err) {
+  private final PrintWriter err;
+  private final boolean terminal;
+  private final Set<String> told = new HashSet<>();
+  private boolean showing;
+
+  /**
+   * @param terminal true when someone watches and a line may be drawn over
+   */
+  Messages(PrintWriter err, boolean terminal) {
     this.err = err;
+    this.terminal = terminal;
+  }
+
+  /** Shows how far the run is, in place of what was shown before. */
+  void show(String progress) {
+    if (terminal) {
+      err.print(START_OF_EMPTY_LINE + Printable.of(progress));
+      err.flush();
+      showing = true;
+    }
+  }
+
+  /** Takes away what {@link #show} left. */
+  void clear() {
+    if (showing) {
+      err.print(START_OF_EMPTY_LINE);
+      err.flush();
+      showing = false;
+    }
   }
 
   void tell(String message) {
+    clear();
     err.println(Printable.of(message));
   }
 
@@ -36,14 +66,17 @@ final class Messages {
             + ": "
             + reason(mistake)
             + place(mistake));
-    tell(
+    String appeal =
         "This is a mistake in Peakproof. Please report the line above, without names or health"
             + " entries, with: "
             + Version.PROGRAM
             + ", Java "
             + Runtime.version()
             + ", "
-            + System.getProperty("os.name"));
+            + System.getProperty("os.name");
+    if (told.add(appeal)) {
+      tell(appeal);
+    }
   }
 
   private static String reason(Throwable mistake) {

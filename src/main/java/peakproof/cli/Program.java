@@ -19,7 +19,7 @@ public final class Program {
   /** Runs one command; every way out is a code of {@link ExitCode}, none an exception. */
   public static int run(
       String[] arguments, PrintWriter out, PrintWriter err, Surroundings surroundings) {
-    Messages messages = new Messages(err);
+    Messages messages = new Messages(err, surroundings.watched());
     int code;
     try {
       code = commands(out, err, messages, surroundings).execute(arguments);
@@ -27,6 +27,7 @@ public final class Program {
       messages.tellOurMistake(mistake, null);
       code = ExitCode.INTERNAL_ERROR.number();
     }
+    messages.clear();
     if (out.checkError()) {
       messages.tell("peakproof: standard output could not take the whole report");
       code = ExitCode.INTERNAL_ERROR.number();

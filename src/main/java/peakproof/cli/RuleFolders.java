@@ -23,9 +23,15 @@ final class RuleFolders {
   /** The folders in order, or a usage fault when one is no folder. */
   List<Path> all(Surroundings surroundings) {
     List<Path> folders = new ArrayList<>();
-    folders.add(existing(surroundings.home().resolve("rules")));
+    folders.add(existing(shipped(surroundings.home().resolve("rules"))));
     own.forEach(folder -> folders.add(existing(folder)));
     return folders;
+  }
+
+  /** Faults name a file as a reader in this folder would: {@code rules/swim/…}. */
+  private static Path shipped(Path folder) {
+    Path here = Path.of("").toAbsolutePath();
+    return folder.startsWith(here) ? here.relativize(folder) : folder;
   }
 
   /** The folder, or a usage fault when it is none. */

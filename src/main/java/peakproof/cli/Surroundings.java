@@ -13,13 +13,14 @@ import org.jspecify.annotations.Nullable;
  *
  * @param home the folder that holds the shipped {@code rules}
  * @param terminal true when standard output goes to a terminal
+ * @param watched true when standard error does
  */
 public record Surroundings(
-    Path home, Clock clock, boolean terminal, Map<String, String> environment) {
+    Path home, Clock clock, boolean terminal, boolean watched, Map<String, String> environment) {
 
   /**
    * This process as the launcher started it: it passes the home folder and, since Java 22 answers
-   * differently from Java 17, whether the output is a terminal.
+   * differently from Java 17, what is a terminal.
    */
   public static Surroundings ofThisProcess() {
     String home = System.getProperty("peakproof.home");
@@ -27,6 +28,7 @@ public record Surroundings(
         home == null ? besideTheProgram() : Path.of(home),
         Clock.system(ZoneId.systemDefault()),
         Boolean.getBoolean("peakproof.terminal"),
+        Boolean.getBoolean("peakproof.watched"),
         System.getenv());
   }
 

@@ -23,7 +23,13 @@ record Desk(Faults faults, Map<String, Place> marks, Words kit, Words practise) 
     if (node.tree() instanceof Tree.Mapping mapping) {
       return new Fields(this, node, mapping, owner);
     }
-    if (!node.faulty()) {
+    if (node.tree() instanceof Tree.Sequence) {
+      fault(
+          node.place(),
+          owner + " holds a list",
+          "expected keys with values",
+          "leave the '- ' or the [ ] out");
+    } else if (!node.faulty()) {
       fault(
           node.place(),
           owner + " needs keys of its own",
@@ -73,7 +79,7 @@ record Desk(Faults faults, Map<String, Place> marks, Words kit, Words practise) 
           "'" + key + "' is a list",
           "expected [ ] or lines that begin with '- '",
           node.tree() instanceof Tree.Scalar scalar
-              ? "write " + key + ": [" + scalar.text().strip() + "]"
+              ? "write " + key + ": [" + scalar.text().strip().replaceFirst("^none$", "") + "]"
               : "write '- ' before each item");
     }
     return List.of();

@@ -33,6 +33,9 @@ final class Distances {
           HALF_MARATHON);
 
   private static final Pattern SHAPE = Pattern.compile("(" + Numbers.NUMBER + ") ?(km|mi|m|yd)?");
+  private static final Pattern LOOSE =
+      Pattern.compile(
+          "(" + Numbers.NUMBER + ") ?(kms?|k|kilomet(?:er|re)s?|miles?|met(?:er|re)s?|yds|yards?)");
   private static final Pattern TIME = Pattern.compile("[0-9.]+ ?(h|min|s).*|.*[0-9]:[0-9].*");
 
   private Distances() {}
@@ -111,21 +114,46 @@ final class Distances {
   private static Quantity<SetLine.Work> timeOnly(String text, Sport sport, boolean bare) {
     return new Quantity.NotThat<>(
         "'" + text + "' is no duration",
-        "expected the duration of the " + sport.word() + " session such as 15min",
-        bare ? "write " + text + "min" : "write its minutes as min, and the rest in 'note'");
+        "expected a duration such as 15min",
+        bare
+            ? "write " + text + "min"
+            : "write its minutes first, such as '"
+                + sport.word()
+                + ": 40min', and the rest in 'note'");
   }
 
   private static Quantity<SetLine.Work> neither(String text, Sport sport) {
     boolean number = !text.isEmpty() && Character.isDigit(text.charAt(0));
+    String meant = meant(text);
     return new Quantity.NotThat<>(
         "'" + text + "' is neither distance nor duration",
         "expected an amount such as " + (sport == Sport.SWIM ? "400" : "5km") + " or 40min",
-        number
-            ? "write m, km, mi or yd after a distance, h, min or s after a duration"
-            : Nearest.advice(
-                text,
-                RACES.keySet().stream().filter(word -> word.endsWith("marathon")).sorted().toList(),
-                "begin the part with a number"));
+        meant != null
+            ? "write " + meant
+            : number
+                ? "write m, km, mi or yd after a distance, h, min or s after a duration"
+                : Nearest.advice(
+                    text,
+                    RACES.keySet().stream()
+                        .filter(word -> word.endsWith("marathon"))
+                        .sorted()
+                        .toList(),
+                    "begin the part with a number"));
+  }
+
+  /** The amount meant by loosely written units, {@code 3 miles}; null when none is. */
+  private static @Nullable String meant(String text) {
+    Matcher loose = LOOSE.matcher(text);
+    if (!loose.matches()) {
+      return Durations.meant(text);
+    }
+    String unit = loose.group(2);
+    return loose.group(1)
+        + switch (unit.charAt(0)) {
+          case 'k' -> "km";
+          case 'y' -> "yd";
+          default -> unit.startsWith("mi") ? "mi" : "m";
+        };
   }
 
   private static Quantity<Double> not(String text, String instead) {

@@ -3,6 +3,7 @@ package peakproof.document;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -50,14 +51,10 @@ enum DocumentKind {
       wrongKind(first.getKey(), first.getValue().key(), faults);
       return null;
     }
-    mapping
-        .entries()
-        .forEach(
-            (other, entry) -> {
-              if (!other.equals(key())) {
-                beside(other, entry.key(), faults);
-              }
-            });
+    mapping.entries().keySet().stream()
+        .filter(other -> !other.equals(key()))
+        .findFirst()
+        .ifPresent(other -> beside(other, mapping.entries(), faults));
     Node node = new Node("/" + key(), first.getValue().key(), first.getValue().value());
     return node.faulty() ? null : node;
   }
@@ -74,16 +71,15 @@ enum DocumentKind {
                 first, KEYS, "write '" + key() + ":' first and everything else indented below it"));
   }
 
-  private void beside(String other, Place place, Faults faults) {
+  private void beside(String other, Map<String, Tree.Entry> entries, Faults faults) {
     boolean known = KEYS.contains(other);
+    Place place = Objects.requireNonNull(entries.get(other)).key();
     faults.add(
         place,
         "'" + other + "' stands beside '" + key() + "', not under it",
         known
             ? "expected one document in a file"
             : "expected every key indented below '" + key() + ":'",
-        known
-            ? "put it in a file of its own"
-            : "indent it by two spaces, with everything below it");
+        known ? "put it in a file of its own" : "indent it and the lines after it by two spaces");
   }
 }

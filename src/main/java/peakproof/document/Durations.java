@@ -73,15 +73,10 @@ final class Durations {
   private static String advice(String text, boolean minutesAndSeconds) {
     Matcher clock = CLOCK.matcher(text);
     if (clock.matches() && clock.group(1) == null && !minutesAndSeconds) {
-      return "write "
-          + clock.group(2)
-          + "h"
-          + clock.group(3)
-          + " or "
-          + clock.group(2)
-          + "min"
-          + clock.group(3)
-          + "s";
+      boolean whole = clock.group(3).equals("00");
+      String asHours = clock.group(2) + "h" + (whole ? "" : clock.group(3));
+      String asMinutes = clock.group(2) + "min" + (whole ? "" : clock.group(3) + "s");
+      return "write " + asHours + " or " + asMinutes;
     }
     Matcher digit = HOURS_AND_DIGIT.matcher(text);
     if (digit.matches()) {
@@ -103,14 +98,23 @@ final class Durations {
           + text
           + (minutesAndSeconds ? "s or " + text + "min" : "min or " + text + "h");
     }
-    Matcher loose = LOOSE.matcher(text);
-    if (loose.matches()) {
-      String unit = loose.group(2);
-      boolean hour = unit.charAt(0) == 'h' || unit.charAt(0) == 'H';
-      boolean minute = unit.charAt(0) == 'm' || unit.charAt(0) == 'M' || unit.equals("'");
-      return "write " + loose.group(1) + (hour ? "h" : minute ? "min" : "s");
+    String meant = meant(text);
+    if (meant != null) {
+      return "write " + meant;
     }
     return "write hours, minutes and seconds as h, min and s";
+  }
+
+  /** The duration meant by loosely written units, {@code 60 minutes}; null when none is. */
+  static @Nullable String meant(String text) {
+    Matcher loose = LOOSE.matcher(text);
+    if (!loose.matches()) {
+      return null;
+    }
+    String unit = loose.group(2);
+    boolean hour = unit.charAt(0) == 'h' || unit.charAt(0) == 'H';
+    boolean minute = unit.charAt(0) == 'm' || unit.charAt(0) == 'M' || unit.equals("'");
+    return loose.group(1) + (hour ? "h" : minute ? "min" : "s");
   }
 
   private static Quantity<Double> not(String text, boolean minutesAndSeconds, String instead) {

@@ -148,6 +148,15 @@ final class Fields {
 
   /** Tells the unknown keys, and the missing ones that no unknown key was meant to be. */
   void finish() {
+    finish("write one of these, or leave the line out");
+  }
+
+  /**
+   * As {@link #finish()}.
+   *
+   * @param advice what to write instead of a key that is near none
+   */
+  void finish(String advice) {
     for (String key : strangers()) {
       String near = Nearest.among(key, known);
       if (near != null) {
@@ -157,7 +166,7 @@ final class Fields {
           keyPlace(key),
           "'" + key + "' is not a key of " + owner,
           "expected " + listedKeys(),
-          Nearest.advice(key, known, "write one of these, or leave the line out"));
+          Nearest.advice(key, known, advice));
     }
     missing.forEach(
         (key, example) ->

@@ -29,7 +29,7 @@ final class PlanReader {
     Athlete athlete = athleteNode == null ? null : new AthleteReader(desk).read(athleteNode);
     fields.demand("event", "events/saltmarsh.yaml");
     Event race = event == null ? null : new EventReader(desk).read(event);
-    fields.has("log");
+    fields.text("log");
     Goal goal = goal(fields);
     Plan.Block block = block(fields);
     fields.demand("weeks", "[{starts: 2027-05-31}]");

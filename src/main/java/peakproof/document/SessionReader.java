@@ -37,7 +37,7 @@ final class SessionReader {
   }
 
   private @Nullable Session read(Node node, @Nullable Sport before) {
-    Fields fields = desk.fields(node, "a session");
+    Fields fields = desk.fields(node, before == null ? "a session" : "'then'");
     if (fields == null) {
       return null;
     }
@@ -57,7 +57,7 @@ final class SessionReader {
     } else {
       tellKinds(fields, kinds);
     }
-    fields.finish();
+    fields.finish("write one of these; any other sport as 'other: 40min …'");
     return session;
   }
 

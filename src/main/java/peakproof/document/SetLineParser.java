@@ -20,7 +20,7 @@ final class SetLineParser {
   private static final Pattern COUNT = Pattern.compile("([0-9]+)\\s*([x×X*])");
   private static final Pattern AMOUNT =
       Pattern.compile(
-          "[a-zA-Z][a-zA-Z-]*|[0-9.:]+ +(?:km|mi|min|m|yd|h|s)(?![a-zA-Z0-9])|[0-9.:]+(?:[a-zA-Z'\"]+[0-9.:]*)*");
+          "[a-zA-Z][a-zA-Z-]*|[0-9.:]+ +(?:km?|mi(?:n|ns|nutes?|les?)?|m(?:et(?:er|re)s?)?|y(?:d|ds|ards?)|h(?:rs?|ours?)?|s(?:ec|ecs|econds?)?)(?![a-zA-Z0-9-])|[0-9.:]+(?:[a-zA-Z'\"]+[0-9.:]*)*");
   private static final Pattern DECIMAL_COMMA = Pattern.compile("[0-9]{1,2},[0-9]+ ?(?:km|mi|h)\\b");
   private static final String PART = "expected a part such as '400 easy' or '8x50 drill r15s'";
 

@@ -28,14 +28,21 @@ final class SetLineWords {
 
   /** Words of the trade that mean one of ours. */
   private static final Map<String, String> MEANT =
-      Map.of(
-          "rest", "write rest as r30s",
-          "recovery", "write rest as r3min",
-          "tempo", "write threshold or steady",
-          "moderate", "write steady",
-          "fast", "write hard or max",
-          "buoy", "write pull-buoy",
-          "pull", "write pull-buoy");
+      Map.ofEntries(
+          Map.entry("rest", "write rest as r30s"),
+          Map.entry("recovery", "write rest as r3min"),
+          Map.entry("jog", "write rest as r90s"),
+          Map.entry("tempo", "write threshold or steady"),
+          Map.entry("moderate", "write steady"),
+          Map.entry("fast", "write hard or max"),
+          Map.entry("warm", "write easy"),
+          Map.entry("warm-up", "write easy"),
+          Map.entry("cool", "write easy"),
+          Map.entry("cool-down", "write easy"),
+          Map.entry("with", "write kit and rest without it"),
+          Map.entry("+", "write ','"),
+          Map.entry("buoy", "write pull-buoy"),
+          Map.entry("pull", "write pull-buoy"));
 
   /** Takes a problem at an offset. */
   @FunctionalInterface
@@ -154,7 +161,9 @@ final class SetLineWords {
           sendOff
               ? "expected an interval such as off 2:00"
               : "expected a rest such as r20s, r1min or r1:30",
-          not.instead());
+          Quantity.distance(text) instanceof Quantity.Of<Double>
+              ? "write the time it takes, such as r1min"
+              : not.instead());
     }
     Double value = duration.orNull();
     rest = value == null ? null : sendOff ? new SetLine.SendOff(value) : new SetLine.After(value);

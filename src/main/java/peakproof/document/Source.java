@@ -56,6 +56,29 @@ final class Source {
     return new Place(file, line + 1, within - lineStarts[line] + 1);
   }
 
+  /** Where the line of an offset begins. */
+  int lineStart(int offset) {
+    return lineStarts[place(offset).line() - 1];
+  }
+
+  /** Where the last line that says something before an offset's begins; the first line else. */
+  int lineBefore(int offset) {
+    int start = lineStart(offset);
+    do {
+      start = start == 0 ? 0 : lineStart(start - 1);
+    } while (start > 0 && line(start).isBlank());
+    return start;
+  }
+
+  /** The line that begins at an offset, with a char for each code point. */
+  String line(int start) {
+    StringBuilder line = new StringBuilder();
+    for (int i = start; i < points.length && points[i] != '\n' && points[i] != '\r'; i++) {
+      line.append(Character.isBmpCodePoint(points[i]) ? (char) points[i] : '?');
+    }
+    return line.toString();
+  }
+
   /** What is written from an offset up to the next space, comma or bracket. */
   String wordAt(int offset) {
     int end = offset;

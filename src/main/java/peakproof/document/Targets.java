@@ -58,12 +58,16 @@ final class Targets {
     if (unit.equalsIgnoreCase("w")) {
       return Units.POWER.read(text).map(Target.Power::new);
     }
-    return new Quantity.NotThat<>(
-        "'" + text + "' is no target",
-        EXAMPLES,
-        unit.isEmpty() && !text.isEmpty()
-            ? "write its unit: " + text + "bpm or " + text + "W"
-            : "write one of these");
+    return new Quantity.NotThat<>("'" + text + "' is no target", EXAMPLES, advice(text, unit));
+  }
+
+  private static String advice(String text, String unit) {
+    if (unit.matches("[-–][0-9].*")) {
+      return "write one number, the middle of the range";
+    }
+    return unit.isEmpty() && !text.isEmpty()
+        ? "write its unit: " + text + "bpm or " + text + "W"
+        : "write one of these";
   }
 
   private static Quantity<Target> share(String text) {

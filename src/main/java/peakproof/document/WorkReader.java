@@ -49,14 +49,26 @@ final class WorkReader {
   }
 
   private @Nullable Work timed(Tree.Scalar scalar, Sport sport, String text) {
-    String[] halves = sport == Sport.OTHER ? text.split("\\s+", 2) : new String[] {text};
-    Quantity<SetLine.Work> amount = Quantity.amount(halves[0], sport, false);
+    String[] halves = text.split("\\s+", 2);
+    Quantity<SetLine.Work> whole = Quantity.amount(text, sport, false);
+    Quantity<SetLine.Work> amount =
+        halves.length == 2 && !(whole instanceof Quantity.Of<SetLine.Work>)
+            ? Quantity.amount(halves[0], sport, false)
+            : whole;
     if (amount instanceof Quantity.NotThat<SetLine.Work> not) {
       desk.faults().add(not.at(scalar.place()));
       return null;
     }
+    String words = amount.equals(whole) ? null : halves[1];
+    if (words != null && sport == Sport.STRENGTH) {
+      desk.fault(
+          scalar.at(scalar.text().indexOf(words)),
+          "'" + words + "' follows the duration",
+          "expected the duration alone",
+          "say it in 'load', 'for' or 'note'");
+      return null;
+    }
     SetLine.Work work = ((Quantity.Of<SetLine.Work>) amount).value();
-    String words = halves.length == 2 ? halves[1] : null;
     if (log) {
       return bare(work, words);
     }

@@ -1,11 +1,17 @@
 package peakproof.document;
 
 import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 
 /** Says what the YAML parser choked on in words for the file's author. */
 final class YamlProblem {
   private static final String PAIR = "expected 'key: value' lines, indented alike";
+
+  /** A key whose value follows without a space, on a line that has no other key. */
+  private static final Pattern TIGHT_COLON =
+      Pattern.compile("^\\s*(?:- +)?(?:[A-Za-z][\\w-]*|[0-9]{4}-[0-9]{2}-[0-9]{2})(:)\\S(?!.*: )");
 
   private YamlProblem() {}
 
@@ -38,7 +44,46 @@ final class YamlProblem {
           "expected ',' or '" + (bracket.equals("[") ? "]" : "}") + "' there",
           "close the bracket, or put a value with ',' ':' or brackets in quotes");
     }
-    return shape(words, about, place);
+    return aboutColons(words)
+        ? colons(source, words, Math.max(0, offset))
+        : shape(words, about, place);
+  }
+
+  private static boolean aboutColons(String words) {
+    return words.contains("mapping values are not allowed")
+        || words.contains("could not find expected ':'");
+  }
+
+  private static Fault colons(Source source, String words, int offset) {
+    int before = source.lineBefore(offset);
+    Matcher tight = TIGHT_COLON.matcher(source.line(before));
+    if (tight.find()) {
+      return new Fault(
+          source.place(before + tight.start(1)),
+          "there is no space after this ':'",
+          PAIR,
+          "write ': '");
+    }
+    Place place = source.place(offset);
+    if (words.contains("could not find")) {
+      return new Fault(
+          place,
+          "the line before has no ': '",
+          PAIR,
+          "write 'key: value' there, or quote the text");
+    }
+    int start = source.lineStart(offset);
+    return source.line(start).substring(0, offset - start).contains(": ")
+        ? new Fault(
+            place,
+            "a second ':' on one line",
+            "expected one 'key: value' a line",
+            "put what belongs to the first key on the next line or in { }, or quote the text")
+        : new Fault(
+            place,
+            "a ':' that belongs to no key",
+            PAIR,
+            "check the indentation and the line before, or put a value with ': ' in quotes");
   }
 
   private static Fault quotes(Source source, String words, Place place, int from) {
@@ -56,26 +101,12 @@ final class YamlProblem {
   }
 
   private static Fault shape(String words, String about, Place place) {
-    if (words.contains("mapping values are not allowed")) {
-      return new Fault(
-          place,
-          "a ':' that belongs to no key",
-          PAIR + ", with a space after each ':'",
-          "check the indentation and the line before, or put a value with ': ' in quotes");
-    }
     if (words.contains("sequence entries are not allowed")) {
       return new Fault(
           place,
           "a list item '- ' on the line of its key",
           "expected list items on lines of their own",
           "move it to the next line");
-    }
-    if (words.contains("could not find expected ':'")) {
-      return new Fault(
-          place,
-          "the line before has no ': '",
-          PAIR,
-          "write 'key: value' there, or quote the text");
     }
     if (about.contains("alias") || about.contains("anchor") || about.contains("tag")) {
       return new Fault(

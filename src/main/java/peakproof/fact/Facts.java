@@ -74,9 +74,10 @@ public final class Facts {
     facts.addAll(Stretch.all(timeline));
     facts.addAll(Gap.all(timeline, dossier.plan()));
     facts.addAll(Missed.in(dossier.log(), timeline.asOf()));
-    facts.addAll(Symptoms.pains(dossier.log(), timeline.asOf()));
+    facts.addAll(Symptoms.pains(dossier.log(), timeline.asOf(), race.date()));
     facts.addAll(
-        Symptoms.illnesses(dossier.log(), dossier.plan().athlete().health(), timeline.asOf()));
+        Symptoms.illnesses(
+            dossier.log(), dossier.plan().athlete().health(), timeline.asOf(), race.date()));
     facts.addAll(cutOffs);
     facts.addAll(Integrity.mistakes(dossier, timeline));
     facts.addAll(Integrity.missing(dossier, race, calibration));
@@ -101,7 +102,7 @@ public final class Facts {
         goal,
         raceDay,
         block,
-        Readiness.of(dossier.log(), timeline.asOf(), calibration.heartRateUsable()));
+        Readiness.of(dossier.log(), timeline.asOf(), race.date(), calibration.heartRateUsable()));
   }
 
   /** The race. */

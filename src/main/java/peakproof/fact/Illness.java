@@ -1,7 +1,6 @@
 package peakproof.fact;
 
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -10,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param from the first entry
  * @param last the day it was over by the log, else the newest entry
+ * @param daysToRace days from its last day to race day
  * @param fever true when an entry says so
  * @param systemic true with fever, chest signs, aches, vomiting or palpitations
  * @param over true when the log says it is over
@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
 public record Illness(
     LocalDate from,
     LocalDate last,
+    double daysToRace,
     boolean fever,
     boolean systemic,
     boolean over,
@@ -27,11 +28,6 @@ public record Illness(
     @Nullable String kind,
     List<Where> entries)
     implements Fact, Grouped {
-
-  /** Days from its last day to another day. */
-  public double daysUntil(LocalDate day) {
-    return ChronoUnit.DAYS.between(last, day);
-  }
 
   @Override
   public String group() {

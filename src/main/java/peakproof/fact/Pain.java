@@ -1,7 +1,6 @@
 package peakproof.fact;
 
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -10,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param site the body part as logged
  * @param date the newest entry
+ * @param daysToRace days from the newest entry to race day
  * @param level the highest level of the entries still standing, 0 to 10
  * @param worse true when an entry says it was worse next morning
  * @param limp true when a limp was seen
@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
 public record Pain(
     String site,
     LocalDate date,
+    double daysToRace,
     @Nullable Double level,
     boolean worse,
     boolean limp,
@@ -27,11 +28,6 @@ public record Pain(
     boolean swimmingOnly,
     List<Where> entries)
     implements Fact, Grouped {
-
-  /** Days from the newest entry to another day. */
-  public double daysUntil(LocalDate day) {
-    return ChronoUnit.DAYS.between(date, day);
-  }
 
   @Override
   public String group() {

@@ -11,6 +11,7 @@ import peakproof.document.Log;
  * How the athlete woke up last, by the newest morning entry. Without a recent one all is unknown.
  *
  * @param date the newest morning entry, or the as-of date
+ * @param daysToRace days from that day to race day
  * @param fatigue rating 0 to 10, 10 worst
  * @param betterOfTwoNightsMinutes the longer of the last two nights' sleep
  * @param restingRise resting heart rate over the athlete's median of the 28 days before, beats;
@@ -19,6 +20,7 @@ import peakproof.document.Log;
 public record Readiness(
     String pointer,
     LocalDate date,
+    double daysToRace,
     @Nullable Double fatigue,
     @Nullable Double betterOfTwoNightsMinutes,
     @Nullable Double restingRise)
@@ -26,27 +28,24 @@ public record Readiness(
   private static final int MEDIAN_DAYS = 28;
   private static final int MEDIAN_LEAST = 14;
 
-  /** Days from the entry to another day. */
-  public double daysUntil(LocalDate day) {
-    return ChronoUnit.DAYS.between(date, day);
-  }
-
   @Override
   public List<Where> where() {
     return List.of(new Where(pointer, date, null));
   }
 
-  static Readiness of(@Nullable Log log, LocalDate asOf, boolean heartRateUsable) {
+  static Readiness of(@Nullable Log log, LocalDate asOf, LocalDate race, boolean heartRateUsable) {
     LocalDate date = newest(log, asOf);
     Log.Day day = log == null || date == null ? null : log.days().get(date);
     if (log == null || date == null || day == null || day.morning() == null) {
-      return new Readiness("/plan/athlete", asOf, null, null, null);
+      return new Readiness(
+          "/plan/athlete", asOf, ChronoUnit.DAYS.between(asOf, race), null, null, null);
     }
     Double resting = heartRateUsable ? day.morning().restingHeartRate() : null;
     Double usual = usualResting(log, date);
     return new Readiness(
         day.at(),
         date,
+        ChronoUnit.DAYS.between(date, race),
         day.morning().fatigue(),
         betterNight(sleep(log, date), sleep(log, date.minusDays(1))),
         resting == null || usual == null ? null : resting - usual);

@@ -1,6 +1,7 @@
 package peakproof.fact;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,7 +27,7 @@ final class Symptoms {
 
   private record IllOn(LocalDate date, Log.Ill ill) {}
 
-  static List<Pain> pains(@Nullable Log log, LocalDate asOf) {
+  static List<Pain> pains(@Nullable Log log, LocalDate asOf, LocalDate race) {
     Map<String, List<PainOn>> bySite = new LinkedHashMap<>();
     if (log != null) {
       log.days()
@@ -40,16 +41,17 @@ final class Symptoms {
                                   .computeIfAbsent(pain.site(), site -> new ArrayList<>())
                                   .add(0, new PainOn(date, pain))));
     }
-    return bySite.values().stream().map(Symptoms::pain).toList();
+    return bySite.values().stream().map(on -> pain(on, race)).toList();
   }
 
-  private static Pain pain(List<PainOn> newestFirst) {
+  private static Pain pain(List<PainOn> newestFirst, LocalDate race) {
     LocalDate newest = newestFirst.get(0).date();
     List<PainOn> standing =
         newestFirst.stream().filter(on -> !on.date().isBefore(newest.minusDays(1))).toList();
     return new Pain(
         newestFirst.get(0).pain().site(),
         newest,
+        ChronoUnit.DAYS.between(newest, race),
         standing.stream()
             .map(on -> on.pain().level())
             .filter(Objects::nonNull)
@@ -66,7 +68,8 @@ final class Symptoms {
         standing.stream().map(on -> new Where(on.pain().at(), on.date(), null)).toList());
   }
 
-  static List<Illness> illnesses(@Nullable Log log, Athlete.Health health, LocalDate asOf) {
+  static List<Illness> illnesses(
+      @Nullable Log log, Athlete.Health health, LocalDate asOf, LocalDate race) {
     List<List<IllOn>> spells = new ArrayList<>();
     if (log != null) {
       LocalDate before = null;
@@ -82,16 +85,17 @@ final class Symptoms {
         before = day.getKey();
       }
     }
-    return spells.stream().map(spell -> illness(spell, health)).toList();
+    return spells.stream().map(spell -> illness(spell, health, race)).toList();
   }
 
-  private static Illness illness(List<IllOn> newestFirst, Athlete.Health health) {
+  private static Illness illness(List<IllOn> newestFirst, Athlete.Health health, LocalDate race) {
     LocalDate newest = newestFirst.get(0).date();
     LocalDate over = newestFirst.get(0).ill().over();
     boolean fever = newestFirst.stream().anyMatch(on -> Boolean.TRUE.equals(on.ill().fever()));
     return new Illness(
         newestFirst.get(newestFirst.size() - 1).date(),
         over == null ? newest : over,
+        ChronoUnit.DAYS.between(over == null ? newest : over, race),
         fever,
         fever
             || newestFirst.stream()

@@ -113,13 +113,17 @@ public final class Window implements Fact {
     return Words.day(first) + " to " + Words.day(last);
   }
 
+  /** The first day. */
+  public LocalDate first() {
+    return first;
+  }
+
   /** The last day, by which the thing has to be done. */
   public LocalDate last() {
     return last;
   }
 
-  /** True when a day lies in it. */
-  public boolean holds(LocalDate date) {
+  private boolean holds(LocalDate date) {
     return !date.isBefore(first) && !date.isAfter(last);
   }
 

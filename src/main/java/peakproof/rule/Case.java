@@ -3,6 +3,7 @@ package peakproof.rule;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import peakproof.document.Place;
 import peakproof.document.Tree;
 
@@ -11,6 +12,7 @@ import peakproof.document.Tree;
  * find in it.
  *
  * @param expectation whether the rule must find, be silent, or be unsure
+ * @param log null when the case takes it away
  * @param finds every finding there must be, with its severity
  * @param unsure rules that must be not judged
  */
@@ -22,7 +24,7 @@ public record Case(
     LocalDate asOf,
     Tree plan,
     Tree event,
-    Tree log,
+    @Nullable Tree log,
     Map<String, Severity> finds,
     Set<String> unsure) {
 

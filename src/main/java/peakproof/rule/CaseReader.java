@@ -84,7 +84,7 @@ final class CaseReader {
         date,
         tree(documents, "plan"),
         tree(documents, "event"),
-        tree(documents, "log"),
+        documents.get("log"),
         finds,
         Set.copyOf(unsure));
   }
@@ -101,7 +101,11 @@ final class CaseReader {
       if (document == null) {
         throw new TreeEdit.NoSuchPath("a path begins with plan, event or log");
       }
-      documents.put(steps.get(0), TreeEdit.at(document, steps, replacement));
+      if (steps.size() == 1 && TreeEdit.gone(replacement)) {
+        documents.remove(steps.get(0));
+      } else {
+        documents.put(steps.get(0), TreeEdit.at(document, steps, replacement));
+      }
     } catch (TreeEdit.NoSuchPath e) {
       entries.fault(
           replacement.place(),

@@ -41,7 +41,7 @@ final class TreeEdit {
     throw new NoSuchPath("'" + step + "' lies below a plain text");
   }
 
-  private static boolean gone(Tree replacement) {
+  static boolean gone(Tree replacement) {
     return replacement instanceof Tree.Scalar scalar && scalar.text().equals(GONE);
   }
 

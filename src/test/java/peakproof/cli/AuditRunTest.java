@@ -2,12 +2,16 @@ package peakproof.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import peakproof.audit.Auditor.Outcome;
 import peakproof.document.Fault;
 import peakproof.document.Place;
@@ -17,6 +21,7 @@ import peakproof.report.Sample;
 class AuditRunTest {
   private static final Fault WRONG_EVENT = fault("events/saltmarsh.yaml");
 
+  @TempDir private Path folder;
   private final StringWriter err = new StringWriter();
 
   @Test
@@ -51,7 +56,18 @@ class AuditRunTest {
             });
     assertThat(run.worst()).isEqualTo(ExitCode.INTERNAL_ERROR);
     assertThat(run.judged()).hasSize(1);
-    assertThat(err.toString()).contains("internal error at a.yaml: IllegalStateException: oops");
+    assertThat(err.toString()).contains("a.yaml: IllegalStateException: oops");
+  }
+
+  @Test
+  void asksForAReportOnceHoweverManyPlansFail() {
+    run(
+        true,
+        plan -> {
+          throw new IllegalStateException("oops");
+        });
+    assertThat(err.toString().lines()).hasSize(3);
+    assertThat(err.toString()).containsOnlyOnce("Please report");
   }
 
   @Test
@@ -62,9 +78,9 @@ class AuditRunTest {
 
   @Test
   void marksAuditsIncompleteWhenARuleIsBroken() {
-    AuditRun loaded = run(false, plan -> judged());
-    assertThat(loaded.worst()).isEqualTo(ExitCode.WRONG_RULE);
-    assertThat(loaded.judged()).noneMatch(Judged::complete);
+    AuditRun run = run(false, plan -> judged());
+    assertThat(run.worst()).isEqualTo(ExitCode.WRONG_RULE);
+    assertThat(run.judged()).hasSize(2).noneMatch(Judged::complete);
   }
 
   @Test
@@ -82,11 +98,56 @@ class AuditRunTest {
         .containsExactly(5, 4, 2, 3, 1, 0);
   }
 
+  @Test
+  void failsWhenAPathHoldsNoPlanBesideOthersThatDo() throws IOException {
+    Path empty = Files.createDirectory(folder.resolve("empty"));
+    Messages messages = new Messages(new PrintWriter(err), false);
+    AuditRun run = new AuditRun(plan -> judged(), true, messages, Run.CLOCK);
+    run.auditAll(List.of(plan("a.yaml"), empty, folder.resolve("missing")));
+    assertThat(run.worst()).isEqualTo(ExitCode.WRONG_DOCUMENT);
+    assertThat(run.judged()).hasSize(1);
+    assertThat(err.toString().lines())
+        .containsExactly(
+            empty + ": no plan found; a plan is a YAML file that begins with 'plan:'",
+            folder.resolve("missing") + ": no such file or folder");
+  }
+
+  @Test
+  void clearsItsProgressBeforeItSaysAnything() {
+    Messages messages = new Messages(new PrintWriter(err), true);
+    messages.show("auditing 1 of 2");
+    messages.show("auditing 2 of 2");
+    messages.tell("a fault");
+    messages.clear();
+    assertThat(err.toString())
+        .isEqualTo("\r\033[Kauditing 1 of 2\r\033[Kauditing 2 of 2\r\033[Ka fault\n");
+  }
+
+  @Test
+  void showsNoProgressAwayFromATerminal() {
+    Messages messages = new Messages(new PrintWriter(err), false);
+    messages.show("auditing 1 of 2");
+    messages.clear();
+    assertThat(err.toString()).isEmpty();
+  }
+
   private AuditRun run(boolean rulesComplete, Function<Path, Outcome> auditing) {
-    AuditRun run = new AuditRun(auditing, rulesComplete, new Messages(new PrintWriter(err)));
-    run.audit(Path.of("a.yaml"));
-    run.audit(Path.of("b.yaml"));
+    Messages messages = new Messages(new PrintWriter(err), false);
+    AuditRun run = new AuditRun(auditing, rulesComplete, messages, Run.CLOCK);
+    run.auditAll(
+        List.of(
+            plan("a.yaml"),
+            plan("b.yaml"),
+            folder.resolve("../" + folder.getFileName() + "/a.yaml")));
     return run;
+  }
+
+  private Path plan(String name) {
+    try {
+      return Files.writeString(folder.resolve(name), "plan:\n");
+    } catch (IOException unexpected) {
+      throw new UncheckedIOException(unexpected);
+    }
   }
 
   private static Outcome judged() {

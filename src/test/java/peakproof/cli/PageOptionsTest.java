@@ -62,10 +62,10 @@ class PageOptionsTest {
   }
 
   private static Surroundings terminal(Map<String, String> environment) {
-    return new Surroundings(Path.of(""), Run.CLOCK, true, environment);
+    return new Surroundings(Path.of(""), Run.CLOCK, true, true, environment);
   }
 
   private static Surroundings pipe() {
-    return new Surroundings(Path.of(""), Run.CLOCK, false, Map.of("COLUMNS", "72"));
+    return new Surroundings(Path.of(""), Run.CLOCK, false, false, Map.of("COLUMNS", "72"));
   }
 }

@@ -107,7 +107,7 @@ class ProgramTest {
             new String[] {"--help"},
             new PrintWriter(full, true, StandardCharsets.UTF_8),
             new PrintWriter(err),
-            new Surroundings(Path.of(""), Run.CLOCK, false, Map.of()));
+            new Surroundings(Path.of(""), Run.CLOCK, false, false, Map.of()));
     assertThat(code).isEqualTo(5);
     assertThat(err.toString()).contains("standard output");
   }
@@ -138,7 +138,7 @@ class ProgramTest {
             return this;
           }
         };
-    Surroundings surroundings = new Surroundings(Path.of(""), clock, false, Map.of());
+    Surroundings surroundings = new Surroundings(Path.of(""), clock, false, false, Map.of());
     return Run.in(surroundings, "audit", "plans", "--as-of", "today");
   }
 }

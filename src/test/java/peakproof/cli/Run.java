@@ -13,7 +13,8 @@ record Run(int code, String out, String err) {
   static final Clock CLOCK = Clock.fixed(Instant.parse("2027-05-31T20:00:00Z"), ZoneOffset.UTC);
 
   static Run of(String... arguments) {
-    return in(new Surroundings(Path.of("").toAbsolutePath(), CLOCK, false, Map.of()), arguments);
+    return in(
+        new Surroundings(Path.of("").toAbsolutePath(), CLOCK, false, false, Map.of()), arguments);
   }
 
   static Run in(Surroundings surroundings, String... arguments) {

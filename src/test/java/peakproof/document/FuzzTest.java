@@ -72,7 +72,7 @@ class FuzzTest {
 
   @Test
   void survivesTwistedPlans() {
-    for (int seed = 0; seed < 600; seed++) {
+    for (int seed = 0; seed < 250; seed++) {
       survives(seed, twisted(plan, new Random(seed)), event, Arrays.copyOf(log, 2_000));
     }
   }
@@ -80,7 +80,7 @@ class FuzzTest {
   @Test
   void survivesTwistedEventsAndLogs() {
     byte[] someDays = Arrays.copyOf(log, 4_000);
-    for (int seed = 0; seed < 300; seed++) {
+    for (int seed = 0; seed < 150; seed++) {
       Random random = new Random(seed);
       survives(seed, Arrays.copyOf(plan, 1_300), twisted(event, random), twisted(someDays, random));
     }
@@ -88,7 +88,7 @@ class FuzzTest {
 
   @Test
   void survivesBytesThatAreNoText() {
-    for (int seed = 0; seed < 200; seed++) {
+    for (int seed = 0; seed < 100; seed++) {
       Random random = new Random(seed);
       byte[] bytes = plan.clone();
       for (int i = 0; i <= random.nextInt(4); i++) {

@@ -114,6 +114,7 @@ class QuantityTest {
       delimiter = '|',
       value = {
         "duration | 2:05 | write 2h05 or 2min05s",
+        "duration | 30:00 | write 30h or 30min",
         "duration | 1h5 | write 1h05 or 1h50",
         "duration | 90 | write 90min or 90h",
         "duration | 90m | write 90min",
@@ -170,7 +171,7 @@ class QuantityTest {
         "RUN | far | begin the part with a number",
         "RUN | 5parsecs | write m, km, mi or yd after a distance, h, min or s after a duration",
         "STRENGTH | 15 | write 15min",
-        "STRENGTH | 3km | write its minutes as min, and the rest in 'note'",
+        "STRENGTH | 3km | write its minutes first, such as 'strength: 40min', and the rest in 'note'",
         "BIKE | 2:05 | write 2h05 or 2min05s",
       })
   void readsAmountsOfASport(Sport sport, String text, String result) {

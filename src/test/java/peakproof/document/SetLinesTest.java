@@ -160,7 +160,7 @@ class SetLinesTest {
   @Test
   void readsBackWhateverItsGrammarCanSay() {
     Random random = new Random(20270704);
-    for (int i = 0; i < 3_000; i++) {
+    for (int i = 0; i < 2_000; i++) {
       Sport sport = List.of(Sport.SWIM, Sport.BIKE, Sport.RUN).get(random.nextInt(3));
       List<SetLine.Part> parts = randomParts(random, sport, 0);
       String text = print(parts, random);
@@ -175,7 +175,7 @@ class SetLinesTest {
   void survivesNonsense() {
     Random random = new Random(7);
     String pieces = "0123456789xr@():,;.%/ \nabehimnorstyWkd×é-+";
-    for (int i = 0; i < 20_000; i++) {
+    for (int i = 0; i < 8_000; i++) {
       String text =
           random
               .ints(random.nextInt(25), 0, pieces.length())

@@ -106,7 +106,7 @@ class WrongDocumentsTest {
         "{format: 1, severity: {strength-none: WARN}} | 1:46: 'WARN' is not a severity; expected HOLD, FIX, ASK or NOTE; write one of these",
         "{format: 1, silenced: [{rule: swim-bilateral}]} | 1:31: a silenced rule has no 'because'; expected 'because:' among its keys; write 'because: we teach it in winter'",
         "{format: 1, silenced: [swim-bilateral]} | 1:31: a silenced rule needs keys of its own; expected 'key: value' lines below it, or { }; write them one a line, indented",
-        "{format: 1, settings: [a]} | 1:20: 'settings' needs keys of its own; expected 'key: value' lines below it, or { }; write them one a line, indented",
+        "{format: 1, settings: [a]} | 1:20: 'settings' holds a list; expected keys with values; leave the '- ' or the [ ] out",
         "{format: 1, lists: {skills: [a]}} | 1:28: 'skills' is not a key of 'lists'; expected kit or practise; write one of these, or leave the line out",
         "{format: 1, words: {swim-bilateral: {fix: a}}} | 1:45: 'fix' is not a key of 'words' for 'swim-bilateral'; expected title, why, do, care or not-for; write one of these, or leave the line out",
       })
@@ -126,9 +126,9 @@ class WrongDocumentsTest {
         "- a | 1:1: this is not a plan; expected a document that begins with 'plan:'; write 'plan:' first and everything else indented below it",
         "hello | 1:1: this is not a plan; expected a document that begins with 'plan:'; write 'plan:' first and everything else indented below it",
         "plan: hello | 1:1: the plan needs keys of its own; expected 'key: value' lines below it, or { }; write them one a line, indented",
-        "plan: {format: 1, athlete: {name: T}, event: event.yaml, weeks: []}⏎goal: {swim: 1h10} | 2:1: 'goal' stands beside 'plan', not under it; expected every key indented below 'plan:'; indent it by two spaces, with everything below it",
+        "plan: {format: 1, athlete: {name: T}, event: event.yaml, weeks: []}⏎goal: {swim: 1h10} | 2:1: 'goal' stands beside 'plan', not under it; expected every key indented below 'plan:'; indent it and the lines after it by two spaces",
         "plan: {format: 1, athlete: {name: T}, event: event.yaml, weeks: []}⏎log: {format: 1} | 2:1: 'log' stands beside 'plan', not under it; expected one document in a file; put it in a file of its own",
-        "plan: {format: 1, athlete: {name: T}, event: [a], weeks: []} | 1:39: the event needs keys of its own; expected 'key: value' lines below it, or { }; write them one a line, indented",
+        "plan: {format: 1, athlete: {name: T}, event: [a], weeks: []} | 1:39: the event holds a list; expected keys with values; leave the '- ' or the [ ] out",
         "plan: {format: 1, athlete: {name: T}, event: event.yaml} | 1:1: the plan has no 'weeks'; expected 'weeks:' among its keys; write 'weeks: [{starts: 2027-05-31}]'",
       })
   void tellsADocumentThatBeginsWrong(String plan, String fault) {

@@ -183,6 +183,7 @@ public final class Athletes {
         null,
         null,
         null,
+        null,
         false,
         false,
         false,

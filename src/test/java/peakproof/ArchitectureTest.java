@@ -1,0 +1,62 @@
+package peakproof;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+
+import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+/** The arrows between packages point one way, and two libraries stay where they belong. */
+@AnalyzeClasses(packages = "peakproof", importOptions = DoNotIncludeTests.class)
+class ArchitectureTest {
+  @ArchTest
+  static final ArchRule ARROWS =
+      layeredArchitecture()
+          .consideringOnlyDependenciesInLayers()
+          .layer("cli")
+          .definedBy("peakproof.cli..")
+          .layer("report")
+          .definedBy("peakproof.report..")
+          .layer("audit")
+          .definedBy("peakproof.audit..")
+          .layer("rule")
+          .definedBy("peakproof.rule..")
+          .layer("fact")
+          .definedBy("peakproof.fact..")
+          .layer("measure")
+          .definedBy("peakproof.measure..")
+          .layer("document")
+          .definedBy("peakproof.document..")
+          .whereLayer("cli")
+          .mayNotBeAccessedByAnyLayer()
+          .whereLayer("report")
+          .mayOnlyBeAccessedByLayers("cli")
+          .whereLayer("audit")
+          .mayOnlyBeAccessedByLayers("cli", "report")
+          .whereLayer("rule")
+          .mayOnlyBeAccessedByLayers("cli", "report", "audit")
+          .whereLayer("fact")
+          .mayOnlyBeAccessedByLayers("cli", "report", "audit", "rule")
+          .whereLayer("measure")
+          .mayOnlyBeAccessedByLayers("cli", "report", "audit", "rule", "fact");
+
+  @ArchTest
+  static final ArchRule DROOLS =
+      noClasses()
+          .that()
+          .resideOutsideOfPackages("peakproof.rule..", "peakproof.audit..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("org.drools..", "org.kie..");
+
+  @ArchTest
+  static final ArchRule JACKSON =
+      noClasses()
+          .that()
+          .resideOutsideOfPackages("peakproof.document..", "peakproof.rule..", "peakproof.report..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("com.fasterxml..");
+}

@@ -34,12 +34,16 @@ public record Goal(
 
   /** Seconds per 100 m the goal is slower than critical swim speed; negative when it is faster. */
   public @Nullable Double slowerThanCritical() {
-    return swimPace == null || criticalSwimPace == null ? null : swimPace - criticalSwimPace;
+    return swimPace == null || criticalSwimPace == null
+        ? null
+        : (Double) Exact.of(swimPace - criticalSwimPace);
   }
 
   /** Seconds per 100 m the goal is faster than what the newest goal-pace set was held at. */
   public @Nullable Double fasterThanHeld() {
-    return swimPace == null || heldSwimPace == null ? null : heldSwimPace - swimPace;
+    return swimPace == null || heldSwimPace == null
+        ? null
+        : (Double) Exact.of(heldSwimPace - swimPace);
   }
 
   @Override

@@ -51,11 +51,11 @@ record Day(
 
   private boolean restful(Session session) {
     Double minutes = session.minutes();
-    if (minutes == null || session.hard()) {
+    if (minutes == null) {
       return false;
     }
     return switch (session.sport()) {
-      case SWIM -> minutes <= constants.of(Constant.REST_DAY_SWIM) && !session.sharp();
+      case SWIM -> minutes <= constants.of(Constant.REST_DAY_SWIM) && session.easy();
       case STRENGTH -> minutes <= constants.of(Constant.REST_DAY_STRENGTH);
       default -> false;
     };

@@ -118,6 +118,19 @@ public abstract sealed class Session implements Fact
     return hard() || raceMinutes() >= timeline.constant(Constant.RACE_EFFORT_LEAST) - 1e-9;
   }
 
+  /** True when nothing says that any of it is harder than the moderate domain. */
+  boolean easy() {
+    Double rpe = written.recorded().rpe();
+    if (rpe != null && !planned) {
+      return rpe <= timeline.constant(Constant.EDGE_RATING_MODERATE);
+    }
+    return set == null || none(set.domains().heavy()) && none(set.domains().severe());
+  }
+
+  private static boolean none(@Nullable Double minutes) {
+    return minutes != null && minutes <= 0;
+  }
+
   /** Minutes at race effort; none where it is not known. */
   public double raceMinutes() {
     Double race = set == null ? null : set.raceMinutes();

@@ -7,7 +7,8 @@ import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Days in a row that are alike, the last ones still to come.
+ * Days in a row that are alike, the last ones still to come. The days of a declared camp and those
+ * around it are told apart.
  *
  * @param restless true for days without a rest day, false for days with a hard or long session
  * @param days how many
@@ -41,14 +42,20 @@ public record Stretch(
       Timeline timeline, boolean restless, Predicate<Day> alike, List<Stretch> into) {
     List<Day> run = new ArrayList<>();
     for (Day day : timeline.days()) {
-      if (alike.test(day)) {
-        run.add(day);
-      } else {
+      boolean goesOn = alike.test(day);
+      if (!goesOn || !run.isEmpty() && camp(timeline, day) != camp(timeline, run.get(0))) {
         add(timeline, restless, run, into);
         run.clear();
       }
+      if (goesOn) {
+        run.add(day);
+      }
     }
     add(timeline, restless, run, into);
+  }
+
+  private static boolean camp(Timeline timeline, Day day) {
+    return timeline.weeks().inCamp(day.date());
   }
 
   private static void add(Timeline timeline, boolean restless, List<Day> run, List<Stretch> into) {
@@ -58,7 +65,7 @@ public record Stretch(
     }
     LocalDate from = run.get(0).date();
     LocalDate to = run.get(run.size() - 1).date();
-    boolean camp = timeline.weeks().inCamp(from) || timeline.weeks().inCamp(to);
+    boolean camp = camp(timeline, first);
     into.add(new Stretch(restless, run.size(), from, to, camp, timeline.whereOf(first)));
   }
 

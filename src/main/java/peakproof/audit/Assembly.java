@@ -101,7 +101,7 @@ final class Assembly {
       (its == null ? standing : livedWith).add(report);
     }
     if (!standing.isEmpty()) {
-      findings.addAll(composer.compose(card, settings, standing, found.openWeeks()));
+      findings.addAll(composer.compose(card, settings, standing, found.open()));
     }
     if (entry == null) {
       return;
@@ -110,7 +110,7 @@ final class Assembly {
       remarks.add(card.rule() + " is accepted in part: " + entry.because());
       return;
     }
-    for (Finding finding : composer.compose(card, settings, livedWith, found.openWeeks())) {
+    for (Finding finding : composer.compose(card, settings, livedWith, found.open())) {
       accepted.add(new Audit.AcceptedFinding(finding, entry.because(), entry.by(), entry.until()));
     }
   }

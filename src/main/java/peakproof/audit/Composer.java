@@ -34,13 +34,13 @@ final class Composer {
   }
 
   List<Finding> compose(
-      Card card, Settings settings, List<Reports.Report> reports, List<String> openWeeks) {
+      Card card, Settings settings, List<Reports.Report> reports, Judge.Open open) {
     Map<String, List<Reports.Report>> groups = new TreeMap<>();
     for (Reports.Report report : reports) {
       groups.computeIfAbsent(group(report), group -> new ArrayList<>()).add(report);
     }
     return groups.entrySet().stream()
-        .map(entry -> finding(card, settings, entry.getKey(), entry.getValue(), openWeeks))
+        .map(entry -> finding(card, settings, entry.getKey(), entry.getValue(), open))
         .toList();
   }
 
@@ -57,12 +57,12 @@ final class Composer {
       Settings settings,
       String group,
       List<Reports.Report> reports,
-      List<String> openWeeks) {
+      Judge.Open open) {
     List<Reports.Report> ordered = reports.stream().sorted(order(card)).toList();
     Reports.Report first = ordered.get(0);
     Severity severity = severities.of(card, first);
     Wording wording = new Wording(card, settings, first, single);
-    String why = wording.fill(card.why()) + also(ordered) + notYet(openWeeks);
+    String why = wording.fill(card.why()) + also(ordered) + notJudged(open);
     return new Finding(
         card.rule(),
         severity,
@@ -132,8 +132,13 @@ final class Composer {
     return where.week() == null ? "" : "week of " + Words.day(where.week());
   }
 
-  private static String notYet(List<String> openWeeks) {
-    return openWeeks.isEmpty() ? "" : " Not judged yet: " + String.join(", ", openWeeks) + ".";
+  private static String notJudged(Judge.Open open) {
+    return (open.weeks().isEmpty()
+            ? ""
+            : " Not judged yet: " + String.join(", ", open.weeks()) + ".")
+        + (open.entries().isEmpty()
+            ? ""
+            : " Elsewhere not judged without " + String.join(" and ", open.entries()) + ".");
   }
 
   private List<Finding.Location> locations(List<Reports.Report> ordered) {

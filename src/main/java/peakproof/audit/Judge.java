@@ -44,10 +44,18 @@ final class Judge {
     this.settings = settings;
   }
 
+  /**
+   * What a rule that found something could not judge beside it.
+   *
+   * @param weeks that are not written yet
+   * @param entries that some weeks or sessions lack
+   */
+  record Open(List<String> weeks, List<String> entries) {}
+
   /** What came of a rule. */
   sealed interface Outcome {
     /** It reported. */
-    record Found(List<Reports.Report> reports, List<String> openWeeks) implements Outcome {}
+    record Found(List<Reports.Report> reports, Open open) implements Outcome {}
 
     /** It had nothing to report. */
     record Clear() implements Outcome {}
@@ -148,21 +156,33 @@ final class Judge {
 
   private Outcome after(Card card, List<Reports.Report> reports) {
     List<String> unwritten = List.copyOf(facts.notWritten(phases(card)));
+    List<String> partly = partly(card);
     if (!reports.isEmpty()) {
       List<String> doubts = card.judgesAbsence() ? doubts(card) : List.of();
       return doubts.isEmpty()
-          ? new Outcome.Found(reports, card.applies().phase().isEmpty() ? List.of() : unwritten)
+          ? new Outcome.Found(
+              reports, new Open(card.applies().phase().isEmpty() ? List.of() : unwritten, partly))
           : new Outcome.NotJudged(doubts);
     }
     if (card.judgesAbsence() && !windows.getOrDefault(card.rule(), List.of()).isEmpty()) {
       return new Outcome.Clear();
     }
-    Set<String> open = new LinkedHashSet<>();
+    Set<String> open = new LinkedHashSet<>(partly);
     windows.getOrDefault(card.rule(), List.of()).forEach(w -> open.addAll(w.notWritten()));
     if (!card.applies().phase().isEmpty()) {
       open.addAll(unwritten);
     }
     return open.isEmpty() ? new Outcome.Clear() : new Outcome.NotJudged(List.copyOf(open));
+  }
+
+  /** The entries of needs that some of the weeks or sessions to be judged leave open. */
+  private List<String> partly(Card card) {
+    return card.needs().stream()
+        .filter(need -> need.anyOf().size() == 1 && !need.anyOf().get(0).startsWith(WINDOW))
+        .map(need -> Need.of(need.anyOf().get(0)))
+        .filter(need -> !need.metEverywhere(facts))
+        .map(Need::entry)
+        .toList();
   }
 
   private List<String> doubts(Card card) {

@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What a rule's card may name under {@code needs}: something that has to be known before the rule
@@ -55,20 +56,23 @@ public enum Need {
       facts -> someWeek(facts, week -> week.minutes() != null)),
   WEEKS_MINUTES_CHANGE(
       "weeks.minutes-change",
-      "a log of the last three weeks",
-      facts -> someWeek(facts, week -> week.minutesChange() != null)),
+      "a log of the last three weeks, or athlete.lately.hours",
+      facts -> someWeek(facts, week -> week.minutesChange() != null),
+      facts -> judgedWeeks(facts).allMatch(Week::minutesChangeKnown)),
   WEEKS_RUN_CHANGE(
       "weeks.run-change",
-      "run distances in the log of the last three weeks",
-      facts -> someWeek(facts, week -> week.runKmChange() != null)),
+      "run distances of the plan, and of the log of the last three weeks",
+      facts -> someWeek(facts, week -> week.runKmChange() != null),
+      facts -> judgedWeeks(facts).allMatch(Week::runKmChangeKnown)),
   WEEKS_RUN_KM(
       "weeks.run-km",
       "distance or paces of the runs",
       facts -> someWeek(facts, week -> week.runKm() != null)),
   RUNS_SPIKE(
       "runs.spike",
-      "run distances in the log of the last 30 days",
-      facts -> noneOrSome(facts, run -> run.spike() != null)),
+      "run distances of the plan, and of the log of the last 30 days",
+      facts -> noneOrSome(facts, run -> run.spike() != null),
+      facts -> facts.plannedRuns().allMatch(Run::spikeKnown)),
   RUNS_GAP(
       "runs.gap",
       "log.complete-since",
@@ -84,11 +88,17 @@ public enum Need {
   private final String key;
   private final String entry;
   private final Predicate<Facts> met;
+  private final Predicate<Facts> everywhere;
 
   Need(String key, String entry, Predicate<Facts> met) {
+    this(key, entry, met, facts -> true);
+  }
+
+  Need(String key, String entry, Predicate<Facts> met, Predicate<Facts> everywhere) {
     this.key = key;
     this.entry = entry;
     this.met = met;
+    this.everywhere = everywhere;
   }
 
   /** The word of the cards. */
@@ -101,9 +111,14 @@ public enum Need {
     return entry;
   }
 
-  /** True when it is known for this plan. */
+  /** True when it is known for this plan, or for a week or session of it. */
   public boolean met(Facts facts) {
     return met.test(facts);
+  }
+
+  /** True when, being met, it is known for all weeks or sessions that are to be judged. */
+  public boolean metEverywhere(Facts facts) {
+    return everywhere.test(facts);
   }
 
   /** The need of a key that {@link #keys()} holds. */
@@ -128,6 +143,13 @@ public enum Need {
 
   private static boolean someWeek(Facts facts, Predicate<Week> known) {
     return facts.weeks().stream().filter(Week::changeable).anyMatch(known);
+  }
+
+  /** A written week before race week: in race week nobody is asked about a jump. */
+  private static Stream<Week> judgedWeeks(Facts facts) {
+    return facts.weeks().stream()
+        .filter(week -> week.changeable() && !week.raceWeek())
+        .filter(week -> week.days().stream().noneMatch(day -> day.known() == Known.UNWRITTEN));
   }
 
   /** Race week is always taper, so it says nothing of the others. */

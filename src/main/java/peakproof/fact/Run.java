@@ -77,6 +77,11 @@ public final class Run extends Session {
     return spike == null ? null : Exact.of(spike.share());
   }
 
+  boolean spikeKnown() {
+    RunSpike spike = timeline.runs().compare(this).spike();
+    return spike != null && spike.known();
+  }
+
   /** True when the longest run before is only stated by the coach. */
   public boolean spikeEstimated() {
     return timeline.runs().compare(this).stated();

@@ -41,8 +41,11 @@ final class Skills {
         "practise of the swims in the log");
   }
 
-  @Nullable Boolean openWater(Swim swim) {
-    return said(swim, swim.openWater(), swim.written.scene().where() != null, logsVenue);
+  Tally openWater(List<Swim> swims) {
+    return Tally.count(
+        swims,
+        swim -> said(swim, swim.openWater(), swim.written.scene().where() != null, logsVenue),
+        "where of the swims in the log");
   }
 
   /** In open water the kit list is complete, and without one no wetsuit is worn. */

@@ -88,11 +88,16 @@ final class Timeline {
     boolean trained =
         entry != null && (!entry.sessions().isEmpty() || entry.rest() || entry.missed() != null);
     if (date.isAfter(asOf) || date.equals(asOf) && !trained) {
-      return week == null ? Known.UNWRITTEN : Known.PLANNED;
+      return week != null ? Known.PLANNED : beforePlan(date) ? Known.UNKNOWN : Known.UNWRITTEN;
     }
     boolean complete =
         log != null && log.completeSince() != null && !date.isBefore(log.completeSince());
     return trained || complete ? Known.DONE : Known.UNKNOWN;
+  }
+
+  /** A day that the first written week comes after is one for the log. */
+  private boolean beforePlan(LocalDate date) {
+    return !plan.weeks().isEmpty() && date.isBefore(plan.weeks().get(0).starts());
   }
 
   private void add(

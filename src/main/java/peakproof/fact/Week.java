@@ -138,9 +138,10 @@ public final class Week implements Fact {
     return of(Swim.class).count();
   }
 
-  /** Swims in open water. */
-  public double openWaterSwims() {
-    return of(Swim.class).filter(Swim::openWater).count();
+  /** Swims in open water; unknown when a logged swim does not say where it was. */
+  public @Nullable Double openWaterSwims() {
+    Tally swims = timeline.skills().openWater(of(Swim.class).toList());
+    return swims.doubt() == null ? (Double) swims.value() : null;
   }
 
   /** Rides. */
@@ -228,12 +229,31 @@ public final class Week implements Fact {
    * Change of minutes against the best of the three weeks before that were not lighter; a share.
    */
   public @Nullable Double minutesChange() {
-    return timeline.weeks().minutesChange(this);
+    return Exact.of(timeline.weeks().minutesChange(this).change().change());
+  }
+
+  boolean minutesChangeKnown() {
+    return timeline.weeks().minutesChange(this).change().known();
+  }
+
+  /** What the change of minutes is held against, in words. */
+  public String minutesBefore() {
+    Weeks.Comparison before = timeline.weeks().minutesChange(this);
+    Double best = before.change().best();
+    return best == null
+        ? "the weeks before"
+        : before.stated()
+            ? "the " + Words.minutes(best) + " a week the coach states"
+            : "the best of the last three weeks that were not lighter (" + Words.minutes(best) + ")";
   }
 
   /** Change of run distance against the best of the three weeks before; a share. */
   public @Nullable Double runKmChange() {
-    return timeline.weeks().runKmChange(this);
+    return Exact.of(timeline.weeks().runKmChange(this).change());
+  }
+
+  boolean runKmChangeKnown() {
+    return timeline.weeks().runKmChange(this).known();
   }
 
   /** The coach's own sum of hours against the sessions written, in minutes; unknown without one. */

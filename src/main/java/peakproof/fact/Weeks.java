@@ -88,23 +88,46 @@ final class Weeks {
   /** The weeks before, oldest first; an interrupted week says as little as a lighter one. */
   private List<WeekVolume> volumes(Week week, Function<Week, @Nullable Double> amount) {
     return weeks.headMap(week.starts(), false).values().stream()
-        .map(
-            earlier ->
-                new WeekVolume(amount.apply(earlier), earlier.lighter() || earlier.interrupted()))
+        .map(earlier -> volume(earlier, amount))
         .toList();
   }
 
-  @Nullable Double minutesChange(Week week) {
-    return Exact.of(
-        WeekChange.of(week.minutes(), volumes(week, Week::minutes), 0, timeline.constants())
-            .change());
+  private static WeekVolume volume(Week week, Function<Week, @Nullable Double> amount) {
+    return new WeekVolume(amount.apply(week), week.lighter() || week.interrupted());
   }
 
-  @Nullable Double runKmChange(Week week) {
+  /** A week's minutes against those before it; {@code stated} tells whose hours those were. */
+  record Comparison(WeekChange change, boolean stated) {}
+
+  /** What the coach states stands in for weeks that no log tells of. */
+  Comparison minutesChange(Week week) {
+    WeekChange logged = minutesChange(week, volumes(week, Week::minutes));
+    Double stated = timeline.hasLately() ? timeline.lately().weekSeconds() : null;
+    if (logged.known() || stated == null) {
+      return new Comparison(logged, false);
+    }
+    WeekVolume usual = new WeekVolume(stated / 60, false);
+    List<WeekVolume> before = new ArrayList<>();
+    for (int i = 0; i < timeline.constant(Constant.WEEK_CHANGE_WEEKS); i++) {
+      before.add(usual);
+    }
+    for (Week earlier : weeks.headMap(week.starts(), false).values()) {
+      before.add(isOfThePast(earlier) ? usual : volume(earlier, Week::minutes));
+    }
+    return new Comparison(minutesChange(week, before), true);
+  }
+
+  private boolean isOfThePast(Week week) {
+    return week.starts().isBefore(timeline.firstChangeable());
+  }
+
+  private WeekChange minutesChange(Week week, List<WeekVolume> before) {
+    return WeekChange.of(week.minutes(), before, 0, timeline.constants());
+  }
+
+  WeekChange runKmChange(Week week) {
     double floor = timeline.constant(Constant.WEEK_FLOOR_RUN_DISTANCE) / 1000;
-    return Exact.of(
-        WeekChange.of(week.runKm(), volumes(week, Week::runKm), floor, timeline.constants())
-            .change());
+    return WeekChange.of(week.runKm(), volumes(week, Week::runKm), floor, timeline.constants());
   }
 
   /** The coach's own sum less the sessions as written, minutes; null without a sum. */

@@ -29,6 +29,14 @@ public record RunSpike(
     LARGE
   }
 
+  private static final RunSpike RETURN =
+      without("no run in the days before: a return, not a spike");
+
+  /** True when it can be told, also that no run lies in the days before. */
+  public boolean known() {
+    return size != null || this == RETURN;
+  }
+
   /** A run before; null metres when its distance is unknown. */
   public record Run(LocalDate date, @Nullable Double metres) {}
 
@@ -50,10 +58,7 @@ public record RunSpike(
       longest = known == null ? longest : Math.max(longest, known);
     }
     if (longest <= 0) {
-      return without(
-          allKnown
-              ? "no run in the days before: a return, not a spike"
-              : "the distance of the runs before");
+      return allKnown ? RETURN : without("the distance of the runs before");
     }
     double share = metres / longest - 1;
     Size size = size(share, constants);

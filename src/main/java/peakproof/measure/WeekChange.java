@@ -43,6 +43,11 @@ public record WeekChange(@Nullable Double change, @Nullable Double best, String 
         : new WeekChange(amount / best - 1, best, "");
   }
 
+  /** True when the weeks before it are known, be they too small for a share to mean anything. */
+  public boolean known() {
+    return best != null;
+  }
+
   private static WeekChange without(@Nullable Double best, String because) {
     return new WeekChange(null, best, because);
   }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import peakproof.rule.Resolution;
 import peakproof.rule.Severity;
 
 /**
@@ -17,7 +18,7 @@ import peakproof.rule.Severity;
  * @param findings ranked, what the coach should read first in front
  * @param clear slugs of rules that found nothing
  * @param notForThisPlan rules that do not apply, with the reason
- * @param settings what this athlete's plan overrides, in words
+ * @param settings what the house and this plan put in the place of shipped settings and severities
  * @param notDeclared lists the plan leaves out, which are read as "none declared"
  * @param remarks other things worth saying once
  */
@@ -36,7 +37,7 @@ public record Audit(
     List<NotFor> notForThisPlan,
     List<Silenced> silenced,
     List<AcceptedFinding> accepted,
-    List<String> settings,
+    List<Resolution.Changed> settings,
     List<String> notDeclared,
     List<String> remarks) {
 

@@ -119,9 +119,17 @@ final class Footer {
         "silenced by the house",
         audit.silenced().stream().filter(rule -> !rule.hold()).map(Heading::told).toList());
     audit.accepted().forEach(accepted -> add(told(accepted)));
-    list("this plan's own settings", audit.settings());
+    list("changed by the house", changed("house"));
+    list("changed by this plan", changed("plan"));
     list("not written, so read as none", audit.notDeclared());
     audit.remarks().forEach(this::add);
+  }
+
+  private List<String> changed(String by) {
+    return audit.settings().stream()
+        .filter(change -> change.by().equals(by) && !change.lowersHold())
+        .map(change -> change.rule() + " " + change.change())
+        .toList();
   }
 
   private String told(AcceptedFinding accepted) {

@@ -7,6 +7,7 @@ import java.util.List;
 import peakproof.audit.Audit;
 import peakproof.audit.Audit.Silenced;
 import peakproof.report.Report.Judgement;
+import peakproof.rule.Resolution;
 
 /** The lines above the findings: whose plan, when, from which files, and what to beware of. */
 final class Heading {
@@ -47,6 +48,12 @@ final class Heading {
     for (Silenced rule : audit.silenced()) {
       if (rule.hold()) {
         lines.addAll(Lines.wrapped("", 2, "HOLD rule silenced by the house: " + told(rule), width));
+      }
+    }
+    for (Resolution.Changed change : audit.settings()) {
+      if (change.lowersHold()) {
+        String lowered = change.rule() + " " + change.change();
+        lines.addAll(Lines.wrapped("", 2, "HOLD rule lowered by the house: " + lowered, width));
       }
     }
     return lines;

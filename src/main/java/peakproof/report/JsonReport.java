@@ -79,7 +79,11 @@ public final class JsonReport {
     json.writeBooleanField("complete", judgement.complete());
     each("findings", judgement.ranked(), one -> write(one.finding(), one.order()));
     writeOutcomes(audit);
-    texts("settings", audit.settings());
+    texts(
+        "settings",
+        audit.settings().stream()
+            .map(change -> change.by() + ": " + change.rule() + " " + change.change())
+            .toList());
     texts("notDeclared", audit.notDeclared());
     texts("remarks", audit.remarks());
     write(judgement.tally());

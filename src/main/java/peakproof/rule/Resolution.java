@@ -20,14 +20,27 @@ import peakproof.measure.Constants;
 public final class Resolution {
   private static final String MEASURES = "measures";
 
+  private static final String HOUSE = "house";
+  private static final String PLAN = "plan";
+
   private final Ruleset rules;
   private final Dossier dossier;
   private final Map<String, Map<String, Settings.Value>> values = new TreeMap<>();
   private final Map<String, Double> measures = new TreeMap<>();
   private final Map<String, Severity> severities = new TreeMap<>();
   private final Map<String, String> silenced = new TreeMap<>();
-  private final List<String> overrides = new ArrayList<>();
+  private final List<Changed> overrides = new ArrayList<>();
   private final List<Fault> faults = new ArrayList<>();
+
+  /**
+   * Something that house or plan put in the place of what is shipped.
+   *
+   * @param by {@code house} or {@code plan}
+   * @param rule the rule, or {@code measures}
+   * @param change the setting or severity with its new value
+   * @param lowersHold true when a rule that can reach HOLD no longer does
+   */
+  public record Changed(String by, String rule, String change, boolean lowersHold) {}
 
   private Resolution(Ruleset rules, Dossier dossier) {
     this.rules = rules;
@@ -40,11 +53,11 @@ public final class Resolution {
     rules.cards().forEach(resolved::shipped);
     House house = dossier.house();
     if (house != null) {
-      house.settings().forEach((rule, settings) -> resolved.apply(rule, settings, "house"));
+      house.settings().forEach((rule, settings) -> resolved.apply(rule, settings, HOUSE));
       house.severity().forEach(resolved::severity);
       house.silenced().forEach(resolved::silence);
     }
-    dossier.plan().settings().forEach((rule, settings) -> resolved.apply(rule, settings, "plan"));
+    dossier.plan().settings().forEach((rule, settings) -> resolved.apply(rule, settings, PLAN));
     dossier.plan().accepted().forEach(resolved::accepted);
     return resolved;
   }
@@ -81,7 +94,7 @@ public final class Resolution {
     Map<String, Settings.Value> its = values.get(rule);
     if (value != null && its != null) {
       its.put(name, value);
-      overrides.add(from + ": " + rule + " " + name + " " + text.text());
+      overrides.add(new Changed(from, rule, name + " " + text.text(), false));
     }
   }
 
@@ -92,7 +105,7 @@ public final class Resolution {
     Settings.Value value = checked(rules.measures(), name, text, MEASURES);
     if (value != null) {
       measures.put(name, value.number());
-      overrides.add(from + ": " + MEASURES + " " + name + " " + text.text());
+      overrides.add(new Changed(from, MEASURES, name + " " + text.text(), false));
     }
   }
 
@@ -150,8 +163,7 @@ public final class Resolution {
     }
     severities.put(slug, severity);
     boolean lowered = rules.card(slug).canHold() && severity != Severity.HOLD;
-    overrides.add(
-        (lowered ? "lowered HOLD rule, house: " : "house: ") + slug + " severity " + severity);
+    overrides.add(new Changed(HOUSE, slug, "severity " + severity, lowered));
   }
 
   private void silence(House.Silenced entry) {
@@ -212,8 +224,8 @@ public final class Resolution {
     return silenced;
   }
 
-  /** What house and plan changed, in words. */
-  public List<String> overrides() {
+  /** What house and plan changed. */
+  public List<Changed> overrides() {
     return overrides;
   }
 

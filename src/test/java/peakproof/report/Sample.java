@@ -14,6 +14,7 @@ import peakproof.audit.Finding.Location;
 import peakproof.audit.Finding.Value;
 import peakproof.document.Place;
 import peakproof.rule.Hold;
+import peakproof.rule.Resolution.Changed;
 import peakproof.rule.Severity;
 
 /** Audits written by hand, for tests of what people see. */
@@ -57,7 +58,10 @@ public final class Sample {
                 "physiotherapist has her exercises",
                 "MK",
                 LocalDate.parse("2027-06-22"))),
-        List.of("run-longest-too-long: longest 3h (slow runner, walks the hills)"),
+        List.of(
+            new Changed("house", "strength-none", "severity ASK", false),
+            new Changed("house", "swim-open-water-none", "severity FIX", true),
+            new Changed("plan", "run-longest-too-long", "longest 3h", false)),
         List.of("changes", "medicines"),
         List.of("log entries after Sun 30 May were not read"));
   }

@@ -4,11 +4,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Dossier;
+import peakproof.document.Event;
 import peakproof.document.Log;
 import peakproof.measure.Calibration;
 import peakproof.measure.Constants;
@@ -138,6 +140,14 @@ public final class Facts {
   /** The time limits that can be set against a projection. */
   public List<CutOff> cutOffs() {
     return cutOffs;
+  }
+
+  /** How many time limits the race sets. */
+  public long timeLimits() {
+    Event.CutOffs limits = dossier.plan().event().cutOffs();
+    return Stream.of(limits.swim(), limits.bike(), limits.finish())
+        .filter(Objects::nonNull)
+        .count();
   }
 
   /** All weeks from the first entry to race week. */

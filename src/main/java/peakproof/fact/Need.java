@@ -41,10 +41,12 @@ public enum Need {
       "swim.shown",
       "athlete.tests (400m and 200m swims), or held: on a goal-pace set in the log",
       facts -> facts.goal().criticalSwimPace() != null || facts.goal().heldSwimPace() != null),
+  CUT_OFFS("race.cut-offs", "event.cut-offs", facts -> facts.timeLimits() > 0),
   PROJECTION(
       "race.projection",
       "athlete.tests and logged long rides",
-      facts -> !facts.cutOffs().isEmpty()),
+      facts -> facts.timeLimits() == 0 || !facts.cutOffs().isEmpty(),
+      facts -> facts.timeLimits() == facts.cutOffs().size()),
   PAST("past", "a log, or athlete.lately", Facts::knowsThePast),
   WEEKS_PHASE(
       "weeks.phase",

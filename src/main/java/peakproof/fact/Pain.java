@@ -1,6 +1,7 @@
 package peakproof.fact;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -28,6 +29,21 @@ public record Pain(
     boolean swimmingOnly,
     List<Where> entries)
     implements Fact, Grouped {
+
+  /** What stands against it beside its level, in words: {@code worse next morning, a limp}. */
+  public String signs() {
+    List<String> signs = new ArrayList<>();
+    if (worse) {
+      signs.add("worse next morning");
+    }
+    if (limp) {
+      signs.add("a limp");
+    }
+    if (pointToBone) {
+      signs.add("in a bone, swollen, at one point or at night");
+    }
+    return signs.isEmpty() ? "no other sign" : String.join(", ", signs);
+  }
 
   @Override
   public String group() {

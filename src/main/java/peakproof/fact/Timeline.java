@@ -273,7 +273,24 @@ final class Timeline {
   /** The longest session of the same sport in the eight weeks before, minutes; null without one. */
   @Nullable Double longestMinutesBefore(Session session) {
     LocalDate from = session.date().minusWeeks((long) constant(Constant.LONG_WEEKS));
-    return longest(session.sport(), from, session.date().minusDays(1));
+    Double written = longest(session.sport(), from, session.date().minusDays(1));
+    Double stated = from.isBefore(asOf) ? statedLongestMinutes(session.sport()) : null;
+    return written == null || stated == null
+        ? written == null ? stated : written
+        : (Double) Math.max(written, stated);
+  }
+
+  private @Nullable Double statedLongestMinutes(Sport sport) {
+    if (!hasLately()) {
+      return null;
+    }
+    Double seconds =
+        switch (sport) {
+          case BIKE -> lately().longestRideSeconds();
+          case RUN -> lately().longestRunSeconds();
+          default -> null;
+        };
+    return seconds == null ? null : (Double) (seconds / 60);
   }
 
   private @Nullable Double longest(Sport sport, LocalDate from, LocalDate to) {

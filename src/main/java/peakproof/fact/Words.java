@@ -16,7 +16,10 @@ public final class Words {
   /** {@code 45min}, {@code 1h35}, {@code 30s}. */
   public static String minutes(double minutes) {
     long seconds = Math.round(Math.abs(minutes) * 60);
-    String sign = minutes < 0 && seconds > 0 ? "-" : "";
+    String sign = minutes < 0 ? "-" : "";
+    if (seconds == 0) {
+      return "0min";
+    }
     if (seconds < 60) {
       return sign + seconds + "s";
     }

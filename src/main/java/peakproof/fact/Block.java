@@ -52,7 +52,7 @@ public record Block(
             .anyMatch(s -> s instanceof Run run && s.planned() && run.hard() && run.offBike()));
   }
 
-  /** Weeks of a phase from the last such week backwards, lighter ones between them not counted. */
+  /** Weeks of a phase from the last such week backwards; lighter weeks and camps do not part them. */
   private static @Nullable Double finalBlock(List<Week> weeks, Phase phase) {
     if (weeks.stream().noneMatch(week -> week.phase() == phase)) {
       return null;
@@ -65,7 +65,7 @@ public record Block(
       }
       if (its == phase) {
         count++;
-      } else if (count > 0 && its != Phase.CAMP) {
+      } else if (count > 0 && its != Phase.CAMP && its != Phase.LIGHTER) {
         return count;
       }
     }

@@ -25,18 +25,36 @@ final class SessionReader {
 
   /** The session; null when it does not say what it is. */
   @Nullable Session read(Node node) {
+    return read(node, null);
+  }
+
+  /** {@code run 40min easy} as it has to be written, or null when it does not begin with a sport. */
+  static @Nullable String spelled(Tree tree) {
+    if (!(tree instanceof Tree.Scalar scalar)) {
+      return null;
+    }
+    String text = scalar.text().strip();
+    return Stream.of(Sport.values())
+        .map(Sport::word)
+        .filter(sport -> text.startsWith(sport + " "))
+        .map(sport -> sport + ": " + text.substring(sport.length()).strip())
+        .findFirst()
+        .orElse(null);
+  }
+
+  private @Nullable Session read(Node node, @Nullable Sport before) {
     if (node.tree() instanceof Tree.Scalar scalar && !node.faulty()) {
+      String spelled = spelled(scalar);
+      String below = before == null ? "" : " below 'then:', indented";
       desk.fault(
           scalar.place(),
           "'" + scalar.text().strip() + "' has no ': '",
           "expected a session such as 'run: 40min easy'",
-          "write the sport, ': ' and then the rest");
+          spelled == null
+              ? "write the sport, ': ' and then the rest" + below
+              : "write '" + spelled + "'" + below);
       return null;
     }
-    return read(node, null);
-  }
-
-  private @Nullable Session read(Node node, @Nullable Sport before) {
     Fields fields = desk.fields(node, before == null ? "a session" : "'then'");
     if (fields == null) {
       return null;

@@ -173,9 +173,11 @@ final class TreeBuilder {
         level.commaReported = true;
         faults.add(
             place,
-            "'" + key + "' has no value: inside { } a comma ends the value before it",
+            "'" + key + "' has no value" + (level.entries.isEmpty() ? "" : AFTER_COMMA),
             "expected 'key: value'",
-            "put the set line in quotes or on its own line");
+            level.entries.isEmpty()
+                ? "write ': ' after the key, such as {run: 40min easy}"
+                : "put the set line in quotes or on its own line");
       }
       return false;
     }
@@ -216,6 +218,8 @@ final class TreeBuilder {
   }
 
   /** A mapping or list that is not closed yet. */
+  private static final String AFTER_COMMA = ": inside { } a comma ends the value before it";
+
   private static final class Level {
     private final Place place;
     private final boolean sequence;

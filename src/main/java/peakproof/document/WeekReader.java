@@ -125,11 +125,14 @@ final class WeekReader {
       return new PlanDay(node.pointer(), true, List.of(), List.of());
     }
     if (!(node.tree() instanceof Tree.Sequence sequence)) {
+      String spelled = SessionReader.spelled(node.tree());
       desk.fault(
           node.place(),
           "a day is a list of sessions",
           "expected lines that begin with '- ', or the word rest",
-          "write '- ' before each session");
+          spelled == null
+              ? "write '- ' before each session"
+              : "write '- " + spelled + "' on a line below, indented");
       return null;
     }
     boolean rest = false;

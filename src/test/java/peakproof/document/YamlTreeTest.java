@@ -102,6 +102,7 @@ class YamlTreeTest {
         "a: null              | 1:1: 'a' needs a value; expected something after the ':'; write it, or leave the line out",
         "a: ''                | 1:1: 'a' needs a value; expected something after the ':'; write it, or leave the line out",
         "a:⏎  - b⏎  -         | 3:4: this list item needs a value; expected something after the '-'; write it, or leave the line out",
+        "a: {run 20min easy} | 1:5: 'run 20min easy' has no value; expected 'key: value'; write ': ' after the key, such as {run: 40min easy}",
         "a: {b: 400 easy, 8x50 drill, 200 easy} | 1:18: '8x50 drill' has no value: inside { } a comma ends the value before it; expected 'key: value'; put the set line in quotes or on its own line",
         "a: {b: 400           | 1:4: the '{' here is not closed by 2:1; expected ',' or '}' there; close the bracket, or put a value with ',' ':' or brackets in quotes",
         "a: [b, c}            | 1:4: the '[' here is not closed by 1:9; expected ',' or ']' there; close the bracket, or put a value with ',' ':' or brackets in quotes",

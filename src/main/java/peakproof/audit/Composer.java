@@ -135,7 +135,7 @@ final class Composer {
   private static String notJudged(Judge.Open open) {
     return (open.weeks().isEmpty()
             ? ""
-            : " Not judged yet: " + String.join(", ", open.weeks()) + ".")
+            : " Not judged yet: " + Words.missing(open.weeks()) + ".")
         + (open.entries().isEmpty()
             ? ""
             : " Elsewhere not judged without " + String.join(" and ", open.entries()) + ".");

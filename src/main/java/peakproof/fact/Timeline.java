@@ -267,7 +267,7 @@ final class Timeline {
   }
 
   static String notWritten(LocalDate monday) {
-    return "the week of " + Words.day(monday) + " is not written";
+    return Words.WEEK_OF + Words.day(monday) + Words.NOT_WRITTEN;
   }
 
   /** The longest session of the same sport in the eight weeks before, minutes; null without one. */

@@ -298,7 +298,7 @@ public final class Window implements Fact {
     List<String> doubts = new ArrayList<>(notWritten());
     long unknown = days.stream().filter(day -> day.known() == Known.UNKNOWN).count();
     if (!stated && unknown > days.size() * (1 - timeline.constant(Constant.COVERAGE_LEAST))) {
-      doubts.add("log of all days " + label());
+      doubts.add("a log of all days since " + Words.day(first));
     }
     for (String field : fields) {
       Tally tally = tallies.get(field);

@@ -2,7 +2,10 @@ package peakproof.fact;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import peakproof.document.Sport;
 
 /** Quantities and dates the way a coach writes them. */
@@ -11,7 +14,34 @@ public final class Words {
   private static final DateTimeFormatter WEEKDAY =
       DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
 
+  static final String WEEK_OF = "the week of ";
+  static final String NOT_WRITTEN = " is not written";
+
   private Words() {}
+
+  /** Entries that are missing, in a row; weeks that are not written are told together. */
+  public static String missing(List<String> entries) {
+    List<String> weeks =
+        entries.stream()
+            .filter(entry -> entry.startsWith(WEEK_OF) && entry.endsWith(NOT_WRITTEN))
+            .toList();
+    if (weeks.size() < 2) {
+      return String.join(", ", entries);
+    }
+    List<String> days =
+        weeks.stream()
+            .map(week -> week.substring(WEEK_OF.length(), week.length() - NOT_WRITTEN.length()))
+            .toList();
+    int last = days.size() - 1;
+    String together =
+        "the weeks of "
+            + String.join(", ", days.subList(0, last))
+            + " and "
+            + days.get(last)
+            + " are not written";
+    Stream<String> others = entries.stream().filter(entry -> !weeks.contains(entry));
+    return Stream.concat(Stream.of(together), others).collect(Collectors.joining(", "));
+  }
 
   /** {@code 45min}, {@code 1h35}, {@code 30s}. */
   public static String minutes(double minutes) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import peakproof.audit.Audit;
 import peakproof.audit.Audit.AcceptedFinding;
+import peakproof.fact.Words;
 import peakproof.report.Report.Judgement;
 import peakproof.report.Report.Missing;
 import peakproof.rule.Severity;
@@ -111,7 +112,7 @@ final class Footer {
   }
 
   private static String reason(List<String> missing) {
-    return missing.isEmpty() ? "" : " (" + String.join(", ", missing) + ")";
+    return missing.isEmpty() ? "" : " (" + Words.missing(missing) + ")";
   }
 
   private void sayWhatPeopleDecided() {

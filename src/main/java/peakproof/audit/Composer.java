@@ -53,11 +53,7 @@ final class Composer {
   }
 
   private Finding finding(
-      Card card,
-      Settings settings,
-      String group,
-      List<Reports.Report> reports,
-      Judge.Open open) {
+      Card card, Settings settings, String group, List<Reports.Report> reports, Judge.Open open) {
     List<Reports.Report> ordered = reports.stream().sorted(order(card)).toList();
     Reports.Report first = ordered.get(0);
     Severity severity = severities.of(card, first);
@@ -133,9 +129,7 @@ final class Composer {
   }
 
   private static String notJudged(Judge.Open open) {
-    return (open.weeks().isEmpty()
-            ? ""
-            : " Not judged yet: " + Words.missing(open.weeks()) + ".")
+    return (open.weeks().isEmpty() ? "" : " Not judged yet: " + Words.missing(open.weeks()) + ".")
         + (open.entries().isEmpty()
             ? ""
             : " Elsewhere not judged without " + String.join(" and ", open.entries()) + ".");

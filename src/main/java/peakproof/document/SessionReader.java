@@ -28,7 +28,9 @@ final class SessionReader {
     return read(node, null);
   }
 
-  /** {@code run 40min easy} as it has to be written, or null when it does not begin with a sport. */
+  /**
+   * {@code run 40min easy} as it has to be written, or null when it does not begin with a sport.
+   */
   static @Nullable String spelled(Tree tree) {
     if (!(tree instanceof Tree.Scalar scalar)) {
       return null;

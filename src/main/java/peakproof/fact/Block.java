@@ -52,7 +52,9 @@ public record Block(
             .anyMatch(s -> s instanceof Run run && s.planned() && run.hard() && run.offBike()));
   }
 
-  /** Weeks of a phase from the last such week backwards; lighter weeks and camps do not part them. */
+  /**
+   * Weeks of a phase from the last such week backwards; lighter weeks and camps do not part them.
+   */
   private static @Nullable Double finalBlock(List<Week> weeks, Phase phase) {
     if (weeks.stream().noneMatch(week -> week.phase() == phase)) {
       return null;

@@ -244,7 +244,9 @@ public final class Week implements Fact {
         ? "the weeks before"
         : before.stated()
             ? "the " + Words.minutes(best) + " a week the coach states"
-            : "the best of the last three weeks that were not lighter (" + Words.minutes(best) + ")";
+            : "the best of the last three weeks that were not lighter ("
+                + Words.minutes(best)
+                + ")";
   }
 
   /** Change of run distance against the best of the three weeks before; a share. */

@@ -34,7 +34,7 @@ public record RunSpike(
 
   /** True when it can be told, also that no run lies in the days before. */
   public boolean known() {
-    return size != null || this == RETURN;
+    return size != null || equals(RETURN);
   }
 
   /** A run before; null metres when its distance is unknown. */

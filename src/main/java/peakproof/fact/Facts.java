@@ -155,13 +155,14 @@ public final class Facts {
     return timeline.weeks().all();
   }
 
+  /** Sessions still to come. */
+  Stream<Session> plannedSessions() {
+    return timeline.sessions().filter(Session::planned);
+  }
+
   /** Runs still to come. */
-  public Stream<Run> plannedRuns() {
-    return timeline
-        .sessions()
-        .filter(Run.class::isInstance)
-        .map(Run.class::cast)
-        .filter(Session::planned);
+  Stream<Run> plannedRuns() {
+    return plannedSessions().filter(Run.class::isInstance).map(Run.class::cast);
   }
 
   /** True with a log, or with what the coach states in its place. */

@@ -79,6 +79,11 @@ public enum Need {
       "runs.gap",
       "log.complete-since",
       facts -> noneOrSome(facts, run -> run.daysWithoutRun() != null)),
+  SESSIONS_LONGEST(
+      "sessions.longest",
+      "a log up to now",
+      facts -> true,
+      facts -> facts.plannedSessions().allMatch(Session::longestIsLogged)),
   BLOCK_PHASES(
       "block.phases",
       "block.peak-weeks and block.taper-weeks, or focus on the weeks",

@@ -156,9 +156,21 @@ public abstract sealed class Session implements Fact
   public @Nullable Double shareOfLongest() {
     Double minutes = minutes();
     Double longest = timeline.longestMinutesBefore(this);
-    return minutes == null || longest == null || longest <= 0
+    return minutes == null || longest == null || longest <= 0 || !longestIsLogged()
         ? null
         : (Double) Exact.of(minutes / longest);
+  }
+
+  boolean longestIsLogged() {
+    return timeline.longestIsLogged(this);
+  }
+
+  /** What makes it a large one, in words: a test, or its share of the longest of its sport. */
+  public String againstLongest() {
+    Double share = shareOfLongest();
+    return test() || share == null
+        ? "a test"
+        : Words.share(share) + " of the longest of its sport in the eight weeks before";
   }
 
   @Override

@@ -90,13 +90,20 @@ final class Timeline {
     if (date.isAfter(asOf) || date.equals(asOf) && !trained) {
       return week != null ? Known.PLANNED : beforePlan(date) ? Known.UNKNOWN : Known.UNWRITTEN;
     }
-    boolean complete =
-        log != null && log.completeSince() != null && !date.isBefore(log.completeSince());
-    return trained || complete ? Known.DONE : Known.UNKNOWN;
+    return trained || complete(date) ? Known.DONE : Known.UNKNOWN;
+  }
+
+  /** What comes after the newest entry has not been written down yet, however complete the log. */
+  private boolean complete(LocalDate date) {
+    return log != null
+        && log.completeSince() != null
+        && !date.isBefore(log.completeSince())
+        && !log.days().isEmpty()
+        && !date.isAfter(log.days().lastKey());
   }
 
   /** A day that the first written week comes after is one for the log. */
-  private boolean beforePlan(LocalDate date) {
+  boolean beforePlan(LocalDate date) {
     return !plan.weeks().isEmpty() && date.isBefore(plan.weeks().get(0).starts());
   }
 
@@ -272,12 +279,21 @@ final class Timeline {
 
   /** The longest session of the same sport in the eight weeks before, minutes; null without one. */
   @Nullable Double longestMinutesBefore(Session session) {
-    LocalDate from = session.date().minusWeeks((long) constant(Constant.LONG_WEEKS));
+    LocalDate from = longFrom(session);
     Double written = longest(session.sport(), from, session.date().minusDays(1));
     Double stated = from.isBefore(asOf) ? statedLongestMinutes(session.sport()) : null;
     return written == null || stated == null
         ? written == null ? stated : written
         : (Double) Math.max(written, stated);
+  }
+
+  /** False when the log is too old to tell the longest of the eight weeks before. */
+  boolean longestIsLogged(Session session) {
+    return unloggedSince(longFrom(session), session.date().minusDays(1)) == null;
+  }
+
+  private LocalDate longFrom(Session session) {
+    return session.date().minusWeeks((long) constant(Constant.LONG_WEEKS));
   }
 
   private @Nullable Double statedLongestMinutes(Sport sport) {
@@ -306,6 +322,23 @@ final class Timeline {
     return longest;
   }
 
+  /**
+   * The day from which the log lags behind the plan in a span, so that what was done since is not
+   * known; null while it is at most a few days old there. What a coach states in its place is of
+   * the time before the plan.
+   */
+  @Nullable LocalDate unloggedSince(LocalDate from, LocalDate to) {
+    boolean logged = log != null && !log.days().isEmpty();
+    if (!logged && plan.weeks().isEmpty()) {
+      return null;
+    }
+    LocalDate lagging = logged ? log.days().lastKey().plusDays(1) : plan.weeks().get(0).starts();
+    LocalDate first = lagging.isBefore(from) ? from : lagging;
+    LocalDate until = to.isBefore(asOf) ? to.plusDays(1) : asOf;
+    boolean old = ChronoUnit.DAYS.between(first, until) > constant(Constant.LOG_STALE);
+    return old ? first : null;
+  }
+
   double longRideMinutes(Ride ride) {
     return longFrom(ride, constant(Constant.LONG_RIDE));
   }
@@ -323,7 +356,7 @@ final class Timeline {
 
   /** A share of the longest says nothing while the longest may lie in days nobody wrote down. */
   private boolean knowsWeeksBefore(Session session) {
-    LocalDate from = session.date().minusWeeks((long) constant(Constant.LONG_WEEKS));
+    LocalDate from = longFrom(session);
     List<Day> weeks = between(from, session.date().minusDays(1));
     long known = weeks.stream().filter(Day::isKnown).count();
     return known >= weeks.size() * constant(Constant.COVERAGE_LEAST);

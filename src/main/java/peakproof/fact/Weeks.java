@@ -112,13 +112,9 @@ final class Weeks {
       before.add(usual);
     }
     for (Week earlier : weeks.headMap(week.starts(), false).values()) {
-      before.add(isOfThePast(earlier) ? usual : volume(earlier, Week::minutes));
+      before.add(timeline.beforePlan(earlier.starts()) ? usual : volume(earlier, Week::minutes));
     }
     return new Comparison(minutesChange(week, before), true);
-  }
-
-  private boolean isOfThePast(Week week) {
-    return week.starts().isBefore(timeline.firstChangeable());
   }
 
   private WeekChange minutesChange(Week week, List<WeekVolume> before) {

@@ -299,6 +299,11 @@ public final class Window implements Fact {
     long unknown = days.stream().filter(day -> day.known() == Known.UNKNOWN).count();
     if (!stated && unknown > days.size() * (1 - timeline.constant(Constant.COVERAGE_LEAST))) {
       doubts.add("a log of all days since " + Words.day(first));
+    } else {
+      LocalDate since = timeline.unloggedSince(first, last);
+      if (since != null) {
+        doubts.add("a log of the days since " + Words.day(since));
+      }
     }
     for (String field : fields) {
       Tally tally = tallies.get(field);

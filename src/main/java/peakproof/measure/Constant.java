@@ -123,6 +123,7 @@ public enum Constant {
   SPIKE_LARGE(Unit.SHARE),
   TAPER_REFERENCE_WEEKS(Unit.NUMBER),
   COVERAGE_LEAST(Unit.SHARE),
+  LOG_STALE(Unit.NUMBER),
 
   // After a gap.
   DETRAINING_MOST(Unit.SHARE),

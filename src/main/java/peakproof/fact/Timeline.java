@@ -328,15 +328,21 @@ final class Timeline {
    * the time before the plan.
    */
   @Nullable LocalDate unloggedSince(LocalDate from, LocalDate to) {
-    boolean logged = log != null && !log.days().isEmpty();
-    if (!logged && plan.weeks().isEmpty()) {
+    LocalDate lagging = firstUnlogged();
+    if (lagging == null) {
       return null;
     }
-    LocalDate lagging = logged ? log.days().lastKey().plusDays(1) : plan.weeks().get(0).starts();
     LocalDate first = lagging.isBefore(from) ? from : lagging;
     LocalDate until = to.isBefore(asOf) ? to.plusDays(1) : asOf;
     boolean old = ChronoUnit.DAYS.between(first, until) > constant(Constant.LOG_STALE);
     return old ? first : null;
+  }
+
+  private @Nullable LocalDate firstUnlogged() {
+    if (log != null && !log.days().isEmpty()) {
+      return log.days().lastKey().plusDays(1);
+    }
+    return plan.weeks().isEmpty() ? null : plan.weeks().get(0).starts();
   }
 
   double longRideMinutes(Ride ride) {

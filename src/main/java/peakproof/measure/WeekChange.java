@@ -48,6 +48,21 @@ public record WeekChange(@Nullable Double change, @Nullable Double best, String 
     return best != null;
   }
 
+  /**
+   * Compares a week with the one just before it, lighter or not: after a lighter week this shows a
+   * jump where there is none.
+   *
+   * @param floor the change is undefined when the week before is below it
+   */
+  public static WeekChange fromLast(@Nullable Double amount, @Nullable Double last, double floor) {
+    if (amount == null || last == null) {
+      return without(null, "one of the two weeks is not known whole");
+    }
+    return last <= 0 || Limit.below(last, floor)
+        ? without(last, "the week before it is too small for a share to mean anything")
+        : new WeekChange(amount / last - 1, last, "");
+  }
+
   private static WeekChange without(@Nullable Double best, String because) {
     return new WeekChange(null, best, because);
   }

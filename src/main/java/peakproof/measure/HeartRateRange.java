@@ -26,7 +26,7 @@ public record HeartRateRange(
       @Nullable Double maximum,
       @Nullable Double age,
       Constants constants) {
-    boolean estimated = maximum == null && age != null;
+    boolean estimated = maximum == null;
     Double most = estimated ? estimate(age, constants) : maximum;
     boolean mostSound =
         most != null
@@ -90,7 +90,10 @@ public record HeartRateRange(
         : Amount.unknown("a share of up to 100 %");
   }
 
-  private static Double estimate(Double age, Constants constants) {
-    return constants.of(Constant.HEART_AGE_BASE) - constants.of(Constant.HEART_AGE_YEAR) * age;
+  private static @Nullable Double estimate(@Nullable Double age, Constants constants) {
+    return age == null
+        ? null
+        : (Double)
+            (constants.of(Constant.HEART_AGE_BASE) - constants.of(Constant.HEART_AGE_YEAR) * age);
   }
 }

@@ -92,8 +92,7 @@ class Banister1975Test {
       int length = 28 + random.nextInt(60);
       double[] one = random.doubles(length, 0, 900).toArray();
       double[] other = random.doubles(length, 0, 900).toArray();
-      ImpulseResponse compared =
-          ImpulseResponse.compared(list(one, 1), list(other, 1), CONSTANTS);
+      ImpulseResponse compared = ImpulseResponse.compared(list(one, 1), list(other, 1), CONSTANTS);
       double fitness = writtenOut(one, 45) - writtenOut(other, 45);
       double fatigue = writtenOut(one, 15) - writtenOut(other, 15);
       assertThat(compared.fitness().value()).isCloseTo(fitness, within(1e-6));
@@ -117,9 +116,7 @@ class Banister1975Test {
     List<Double> days = days(28, day -> 10);
     assertThat(ImpulseResponse.compared(days, days, CONSTANTS).performance().value()).isEqualTo(0);
     assertThat(
-            ImpulseResponse.compared(days, days(29, day -> 10), CONSTANTS)
-                .performance()
-                .because())
+            ImpulseResponse.compared(days, days(29, day -> 10), CONSTANTS).performance().because())
         .contains("28 days");
     List<Double> few = days(27, day -> 10);
     assertThat(ImpulseResponse.compared(few, few, CONSTANTS).fitness().value()).isNull();

@@ -70,8 +70,7 @@ class TaperReductionTest {
     assertThat(length(week(1, 90.0), week(8, 90.0)).because()).contains("no week");
     assertThat(length(week(1, 90.0), week(8, null), week(15, 20.0)).because()).contains("whole");
     assertThat(length(week(20, 10.0)).days()).isNull();
-    assertThat(
-            TaperLength.of(List.of(week(1, 10.0)), weeks(100, 100), RACE, CONSTANTS).because())
+    assertThat(TaperLength.of(List.of(week(1, 10.0)), weeks(100, 100), RACE, CONSTANTS).because())
         .contains("too few");
     assertThat(TaperLength.of(List.of(week(1, 0.0)), weeks(0, 0, 0, 0), RACE, CONSTANTS).days())
         .isNull();

@@ -55,8 +55,7 @@ class Williams2017Test {
       List<Double> days = random.doubles(40, 0, 900).boxed().toList();
       LoadRatio ratio = ratio(days);
       double uncoupled = ratio.uncoupled().value();
-      assertThat(ratio.coupled().value())
-          .isCloseTo(4 * uncoupled / (uncoupled + 3), within(1e-12));
+      assertThat(ratio.coupled().value()).isCloseTo(4 * uncoupled / (uncoupled + 3), within(1e-12));
       LoadRatio doubled = ratio(days.stream().map(load -> 2 * load).toList());
       assertThat(doubled.weighted().value()).isCloseTo(ratio.weighted().value(), within(1e-12));
       assertThat(doubled.coupled().value()).isCloseTo(ratio.coupled().value(), within(1e-12));

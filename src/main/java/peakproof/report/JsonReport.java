@@ -1,16 +1,6 @@
 package peakproof.report;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import com.fasterxml.jackson.core.util.Separators;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
-import java.math.BigDecimal;
-import java.time.LocalDate;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
@@ -27,205 +17,139 @@ import peakproof.rule.Severity;
  * promise, to which later versions only add.
  */
 public final class JsonReport {
-  private static final int FORMAT = 1;
+  static final int FORMAT = 1;
 
-  private final JsonGenerator json;
-
-  private JsonReport(JsonGenerator json) {
-    this.json = json;
-  }
+  private JsonReport() {}
 
   /** The whole report, the same bytes for the same audits. */
   public static String of(Report report, String program) {
-    StringWriter text = new StringWriter();
-    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-      json.setPrettyPrinter(layout());
-      new JsonReport(json).write(report, program);
-    } catch (IOException impossible) {
-      throw new UncheckedIOException(impossible);
-    }
-    return text.append('\n').toString();
+    return Json.of(
+        json -> {
+          json.count("format", FORMAT);
+          json.text("program", program);
+          json.each("audits", report.judgements(), JsonReport::write);
+        });
   }
 
-  private static DefaultPrettyPrinter layout() {
-    DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-    return new DefaultPrettyPrinter(
-            Separators.createDefaultInstance()
-                .withObjectFieldValueSpacing(Separators.Spacing.AFTER)
-                .withObjectEmptySeparator("")
-                .withArrayEmptySeparator(""))
-        .withObjectIndenter(indenter)
-        .withArrayIndenter(indenter);
-  }
-
-  private void write(Report report, String program) throws IOException {
-    json.writeStartObject();
-    json.writeNumberField("format", FORMAT);
-    text("program", program);
-    each("audits", report.judgements(), this::write);
-    json.writeEndObject();
-  }
-
-  private void write(Judgement judgement) throws IOException {
+  private static void write(Json json, Judgement judgement) throws IOException {
     Audit audit = judgement.audit();
-    text("plan", audit.plan());
-    text("log", audit.log());
-    date("asOf", audit.asOf());
-    text("athlete", audit.athlete());
-    text("event", audit.event());
-    date("raceDate", audit.raceDate());
-    json.writeNumberField("daysToGo", audit.daysToGo());
-    date("logEnds", audit.logEnds());
-    json.writeBooleanField("complete", judgement.complete());
-    each("findings", judgement.ranked(), one -> write(one.finding(), one.order()));
-    writeOutcomes(audit);
-    texts(
+    json.text("plan", audit.plan());
+    json.text("log", audit.log());
+    json.date("asOf", audit.asOf());
+    json.text("athlete", audit.athlete());
+    json.text("event", audit.event());
+    json.date("raceDate", audit.raceDate());
+    json.count("daysToGo", audit.daysToGo());
+    json.date("logEnds", audit.logEnds());
+    json.truth("complete", judgement.complete());
+    json.each(
+        "findings", judgement.ranked(), (inner, one) -> write(inner, one.finding(), one.order()));
+    writeOutcomes(json, audit);
+    json.texts(
         "settings",
         audit.settings().stream()
             .map(change -> change.by() + ": " + change.rule() + " " + change.change())
             .toList());
-    texts("notDeclared", audit.notDeclared());
-    texts("remarks", audit.remarks());
-    write(judgement.tally());
+    json.texts("notDeclared", audit.notDeclared());
+    json.texts("remarks", audit.remarks());
+    json.object("summary", inner -> write(inner, judgement.tally()));
   }
 
   /** An accepted finding has no rank, so no {@code order}. */
-  private void write(Finding finding, @Nullable Integer order) throws IOException {
-    text("rule", finding.rule());
-    text("severity", finding.severity().name());
-    text("hold", finding.hold() == null ? null : finding.hold().word());
+  private static void write(Json json, Finding finding, @Nullable Integer order)
+      throws IOException {
+    json.text("rule", finding.rule());
+    json.text("severity", finding.severity().name());
+    json.text("hold", finding.hold() == null ? null : finding.hold().word());
     if (order != null) {
-      json.writeNumberField("order", order);
+      json.count("order", order);
     }
-    text("theme", finding.theme());
-    text("title", finding.title());
-    text("why", finding.why());
-    text("do", finding.remedy());
-    text("care", finding.care());
-    json.writeObjectFieldStart("evidence");
-    text("grade", finding.grade());
-    text("source", finding.sources().isEmpty() ? null : String.join("; ", finding.sources()));
-    json.writeEndObject();
-    json.writeObjectFieldStart("values");
-    for (Map.Entry<String, Value> value : new TreeMap<>(finding.values()).entrySet()) {
-      write(value.getKey(), value.getValue());
-    }
-    json.writeEndObject();
-    each("where", finding.where(), this::write);
-    text("fingerprint", finding.fingerprint());
+    json.text("theme", finding.theme());
+    json.text("title", finding.title());
+    json.text("why", finding.why());
+    json.text("do", finding.remedy());
+    json.text("care", finding.care());
+    json.object(
+        "evidence",
+        evidence -> {
+          evidence.text("grade", finding.grade());
+          evidence.text(
+              "source", finding.sources().isEmpty() ? null : String.join("; ", finding.sources()));
+        });
+    json.object(
+        "values",
+        values -> {
+          for (Map.Entry<String, Value> value : new TreeMap<>(finding.values()).entrySet()) {
+            values.object(value.getKey(), inner -> write(inner, value.getValue()));
+          }
+        });
+    json.each("where", finding.where(), JsonReport::write);
+    json.text("fingerprint", finding.fingerprint());
   }
 
-  private void write(String name, Value value) throws IOException {
-    json.writeObjectFieldStart(name);
+  private static void write(Json json, Value value) throws IOException {
     Double number = value.number();
     if (number == null || !Double.isFinite(number)) {
-      text("value", value.text());
+      json.text("value", value.text());
     } else {
-      json.writeFieldName("value");
-      json.writeNumber(plain(number));
+      json.number("value", number);
     }
-    text("unit", value.unit());
-    json.writeEndObject();
+    json.text("unit", value.unit());
   }
 
-  /** The shortest decimal that reads back as the same number, without an exponent. */
-  private static String plain(double number) {
-    return number == 0
-        ? "0"
-        : new BigDecimal(Double.toString(number)).stripTrailingZeros().toPlainString();
+  private static void write(Json json, Location location) throws IOException {
+    json.text("file", location.place().file());
+    json.count("line", location.place().line());
+    json.count("column", location.place().column());
+    json.date("date", location.date());
+    json.date("week", location.week());
   }
 
-  private void write(Location location) throws IOException {
-    text("file", location.place().file());
-    json.writeNumberField("line", location.place().line());
-    json.writeNumberField("column", location.place().column());
-    date("date", location.date());
-    date("week", location.week());
-  }
-
-  private void writeOutcomes(Audit audit) throws IOException {
-    each(
+  private static void writeOutcomes(Json json, Audit audit) throws IOException {
+    json.each(
         "notJudged",
         audit.notJudged(),
-        rule -> {
-          text("rule", rule.rule());
-          texts("missing", rule.missing());
-          json.writeBooleanField("canHold", rule.canHold());
+        (inner, rule) -> {
+          inner.text("rule", rule.rule());
+          inner.texts("missing", rule.missing());
+          inner.truth("canHold", rule.canHold());
         });
-    each(
+    json.each(
         "accepted",
         audit.accepted(),
-        accepted -> {
-          write(accepted.finding(), null);
-          text("because", accepted.because());
-          text("by", accepted.by());
-          date("until", accepted.until());
+        (inner, accepted) -> {
+          write(inner, accepted.finding(), null);
+          inner.text("because", accepted.because());
+          inner.text("by", accepted.by());
+          inner.date("until", accepted.until());
         });
-    each(
+    json.each(
         "silenced",
         audit.silenced(),
-        rule -> {
-          text("rule", rule.rule());
-          text("because", rule.because());
-          json.writeBooleanField("canHold", rule.hold());
+        (inner, rule) -> {
+          inner.text("rule", rule.rule());
+          inner.text("because", rule.because());
+          inner.truth("canHold", rule.hold());
         });
-    each(
+    json.each(
         "notForThisPlan",
         audit.notForThisPlan(),
-        rule -> {
-          text("rule", rule.rule());
-          text("because", rule.because());
+        (inner, rule) -> {
+          inner.text("rule", rule.rule());
+          inner.text("because", rule.because());
         });
-    texts("clear", audit.clear());
+    json.texts("clear", audit.clear());
   }
 
-  private void write(Tally tally) throws IOException {
-    json.writeObjectFieldStart("summary");
-    json.writeNumberField("rules", tally.rules());
+  private static void write(Json json, Tally tally) throws IOException {
+    json.count("rules", tally.rules());
     for (Severity severity : Severity.values()) {
-      json.writeNumberField(severity.name().toLowerCase(Locale.ROOT), tally.found(severity));
+      json.count(severity.name().toLowerCase(Locale.ROOT), tally.found(severity));
     }
-    json.writeNumberField("clear", tally.clear());
-    json.writeNumberField("notJudged", tally.notJudged());
-    json.writeNumberField("notForThisPlan", tally.notForThisPlan());
-    json.writeNumberField("silenced", tally.silenced());
-    json.writeNumberField("accepted", tally.accepted());
-    json.writeEndObject();
-  }
-
-  /** Writes what is inside one object of an array. */
-  @FunctionalInterface
-  private interface Inside<T> {
-    void write(T value) throws IOException;
-  }
-
-  private <T> void each(String name, List<T> values, Inside<T> inside) throws IOException {
-    json.writeArrayFieldStart(name);
-    for (T value : values) {
-      json.writeStartObject();
-      inside.write(value);
-      json.writeEndObject();
-    }
-    json.writeEndArray();
-  }
-
-  private void text(String name, @Nullable String value) throws IOException {
-    if (value == null) {
-      json.writeNullField(name);
-    } else {
-      json.writeStringField(name, value);
-    }
-  }
-
-  private void date(String name, @Nullable LocalDate value) throws IOException {
-    text(name, value == null ? null : value.toString());
-  }
-
-  private void texts(String name, List<String> values) throws IOException {
-    json.writeArrayFieldStart(name);
-    for (String value : values) {
-      json.writeString(value);
-    }
-    json.writeEndArray();
+    json.count("clear", tally.clear());
+    json.count("notJudged", tally.notJudged());
+    json.count("notForThisPlan", tally.notForThisPlan());
+    json.count("silenced", tally.silenced());
+    json.count("accepted", tally.accepted());
   }
 }

@@ -71,7 +71,7 @@ final class Assembly {
         List.copyOf(remarks));
   }
 
-  private static String slashes(Path path) {
+  static String slashes(Path path) {
     return path.toString().replace('\\', '/');
   }
 

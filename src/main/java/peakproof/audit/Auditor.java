@@ -55,6 +55,33 @@ public final class Auditor {
     return dossier == null ? new Outcome.Wrong(reading.faults()) : audit(dossier, options.asOf());
   }
 
+  /** Reads one plan and works it out without judging it. */
+  public Workup.Outcome workUp(Path plan, Options options) {
+    Reading reading = Documents.read(plan, options.house());
+    Dossier dossier = reading.dossier();
+    if (dossier == null) {
+      return new Workup.Outcome.Wrong(reading.faults());
+    }
+    Resolution resolved = Resolution.of(rules, dossier);
+    if (!resolved.faults().isEmpty()) {
+      return new Workup.Outcome.Wrong(resolved.faults());
+    }
+    LocalDate asOf = options.asOf();
+    LocalDate day = asOf == null ? Facts.lastKnownDay(dossier) : asOf;
+    Facts facts = Facts.of(dossier, day, resolved.constants());
+    return new Workup.Outcome.Done(
+        new Workup(
+            Assembly.slashes(dossier.planFile()),
+            dossier.logFile() == null ? null : Assembly.slashes(dossier.logFile()),
+            dossier.plan().athlete().name(),
+            dossier.plan().event().name(),
+            dossier.plan().event().date(),
+            day,
+            facts.measured(),
+            facts.forecast(),
+            dossier.positions()));
+  }
+
   /** Judges a plan already read. */
   Outcome audit(Dossier dossier, @Nullable LocalDate asOf) {
     Resolution resolved = Resolution.of(rules, dossier);

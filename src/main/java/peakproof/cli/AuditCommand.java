@@ -1,14 +1,10 @@
 package peakproof.cli;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import peakproof.audit.Audit;
 import peakproof.audit.Auditor;
 import peakproof.report.JsonReport;
@@ -60,13 +56,7 @@ final class AuditCommand implements Callable<Integer> {
       description = "A plan, or a folder that is searched for plans.")
   private List<Path> paths = List.of();
 
-  @Option(
-      names = "--as-of",
-      paramLabel = "DATE|today",
-      description =
-          "The day that splits what was done from what is planned."
-              + " Default: the last day of the log, else the day before the plan.")
-  private @Nullable String asOf;
+  @Mixin private DayOptions day = new DayOptions();
 
   @ArgGroup private Amount amount = new Amount();
 
@@ -88,23 +78,13 @@ final class AuditCommand implements Callable<Integer> {
       description = "What to write. Default: text. JSON always has every finding.")
   private Format format = Format.TEXT;
 
-  @Option(
-      names = "--output",
-      paramLabel = "FILE",
-      description = "Write to a file instead of standard output.")
-  private @Nullable Path output;
+  @Mixin private OutputOptions output = new OutputOptions();
 
   @Option(
       names = "--fail-at",
       paramLabel = "hold|fix|ask|note",
       description = "Exit with 1 from this severity on. Default: hold.")
   private Severity failAt = Severity.HOLD;
-
-  @Option(
-      names = "--house",
-      paramLabel = "FILE",
-      description = "The house file to use. Default: the nearest house.yaml above the plan.")
-  private @Nullable Path house;
 
   @Mixin private RuleFolders rules = new RuleFolders();
   @Mixin private PageOptions page = new PageOptions();
@@ -116,9 +96,9 @@ final class AuditCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Auditor.Options options = new Auditor.Options(asOfDate(), existing(house));
+    Auditor.Options options = day.chosen(surroundings);
     Report.Choice choice = choice();
-    int width = page.width(surroundings, output != null);
+    int width = page.width(surroundings, output.toFile());
     List<Path> folders = rules.all(surroundings);
 
     Auditor auditor = Auditor.load(folders);
@@ -135,37 +115,12 @@ final class AuditCommand implements Callable<Integer> {
     Report report = run.report(choice);
     String text =
         switch (format) {
-          case TEXT -> TextReport.of(report, width, page.ink(surroundings, output != null));
+          case TEXT -> TextReport.of(report, width, page.ink(surroundings, output.toFile()));
           case JSON -> JsonReport.of(report, Version.PROGRAM);
         };
     run.note(report.reaches(failAt) ? ExitCode.FOUND : ExitCode.FINE);
-    run.note(write(text));
+    run.note(output.write(text, messages));
     return run.worst().number();
-  }
-
-  private @Nullable LocalDate asOfDate() {
-    if (asOf == null) {
-      return null;
-    }
-    if (asOf.equals("today")) {
-      return LocalDate.now(surroundings.clock());
-    }
-    try {
-      return LocalDate.parse(asOf);
-    } catch (DateTimeException unreadable) {
-      throw wrong(
-          "Invalid value for option '--as-of': expected a date such as 2027-05-30, or today, but"
-              + " was '"
-              + asOf
-              + "'");
-    }
-  }
-
-  private @Nullable Path existing(@Nullable Path file) {
-    if (file != null && !Files.isRegularFile(file)) {
-      throw wrong("Invalid value for option '--house': no file at '" + file + "'");
-    }
-    return file;
   }
 
   private Report.Choice choice() {
@@ -179,28 +134,13 @@ final class AuditCommand implements Callable<Integer> {
   private void warnOfOldLog(Audit audit) {
     LocalDate today = LocalDate.now(surroundings.clock());
     LocalDate ends = audit.logEnds();
-    if (asOf != null || ends == null || today.isAfter(audit.raceDate())) {
+    if (day.saysDay() || ends == null || today.isAfter(audit.raceDate())) {
       return;
     }
     long age = ChronoUnit.DAYS.between(ends, today);
     if (age > STALE_DAYS) {
       messages.tell(
           audit.plan() + ": the log ends " + age + " days ago; '--as-of today' judges from today");
-    }
-  }
-
-  private ExitCode write(String text) {
-    if (output == null) {
-      command.commandLine().getOut().print(text);
-      return ExitCode.FINE;
-    }
-    try {
-      Output.write(output, text);
-      return ExitCode.FINE;
-    } catch (IOException refused) {
-      messages.tell(
-          "peakproof: cannot write '" + output + "' (" + refused.getClass().getSimpleName() + ")");
-      return ExitCode.WRONG_USAGE;
     }
   }
 

@@ -45,6 +45,8 @@ public final class Program {
     CommandLine program =
         new CommandLine(new PeakproofCommand())
             .addSubcommand(new AuditCommand(messages, surroundings))
+            .addSubcommand(new ForecastCommand(messages, surroundings))
+            .addSubcommand(new MeasuresCommand(messages, surroundings))
             .addSubcommand(rules)
             .setOut(out)
             .setErr(err)

@@ -1,18 +1,10 @@
 package peakproof.fact;
 
-import java.time.LocalDate;
 import java.util.List;
-import java.util.Objects;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
-import peakproof.document.Event;
-import peakproof.document.Log;
-import peakproof.document.Plan;
-import peakproof.measure.Calibration;
-import peakproof.measure.Constants;
 import peakproof.measure.CutOffMargin;
+import peakproof.measure.Forecast;
 import peakproof.measure.Projected;
-import peakproof.measure.RaceProjection;
 
 /**
  * A time limit of the race against the projection.
@@ -35,23 +27,16 @@ public record CutOff(String name, double limitMinutes, double likelyMinutes, dou
     return fastMinutes > limitMinutes;
   }
 
-  static List<CutOff> all(
-      Plan plan, @Nullable Log log, LocalDate asOf, Calibration calibration, Constants constants) {
-    Event.CutOffs limits = plan.event().cutOffs();
-    RaceProjection projection = RaceProjection.of(plan, log, asOf, calibration, constants);
-    return Stream.of(
-            of("swim", limits.swim(), projection.swim()),
-            of("bike", limits.bike(), projection.bikeEnd()),
-            of("finish", limits.finish(), projection.finish()))
-        .filter(Objects::nonNull)
-        .toList();
+  static List<CutOff> all(Forecast forecast) {
+    return forecast.cutOffs().stream().flatMap(CutOff::of).toList();
   }
 
-  private static @Nullable CutOff of(String name, @Nullable Double limit, Projected projected) {
-    Projected.Range range = projected.range();
-    return limit == null || range == null
-        ? null
-        : new CutOff(name, limit / 60, range.likely() / 60, range.low() / 60);
+  private static Stream<CutOff> of(Forecast.CutOff limit) {
+    Projected.Range range = limit.reached().range();
+    return range == null
+        ? Stream.empty()
+        : Stream.of(
+            new CutOff(limit.name(), limit.limit() / 60, range.likely() / 60, range.low() / 60));
   }
 
   @Override

@@ -4,16 +4,16 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Dossier;
-import peakproof.document.Event;
 import peakproof.document.Log;
 import peakproof.measure.Calibration;
 import peakproof.measure.Constants;
+import peakproof.measure.Forecast;
+import peakproof.measure.RaceProjection;
 
 /** Everything the rules may see of one plan on one day. */
 public final class Facts {
@@ -25,6 +25,7 @@ public final class Facts {
   private final Goal goal;
   private final RaceDay raceDay;
   private final Block block;
+  private final Forecast forecast;
   private final List<CutOff> cutOffs;
 
   private Facts(Dossier dossier, LocalDate asOf, Constants constants) {
@@ -37,7 +38,11 @@ public final class Facts {
     this.goal = people.goal(timeline);
     this.raceDay = people.raceDay();
     this.block = Block.of(people.blockPointer(), timeline.weeks().all());
-    this.cutOffs = CutOff.all(dossier.plan(), dossier.log(), asOf, calibration, constants);
+    this.forecast =
+        Forecast.of(
+            dossier.plan(),
+            RaceProjection.of(dossier.plan(), dossier.log(), asOf, calibration, constants));
+    this.cutOffs = CutOff.all(forecast);
   }
 
   /**
@@ -144,10 +149,20 @@ public final class Facts {
 
   /** How many time limits the race sets. */
   public long timeLimits() {
-    Event.CutOffs limits = dossier.plan().event().cutOffs();
-    return Stream.of(limits.swim(), limits.bike(), limits.finish())
-        .filter(Objects::nonNull)
-        .count();
+    return forecast.cutOffs().size();
+  }
+
+  /** What tests and log say of race day. */
+  public Forecast forecast() {
+    return forecast;
+  }
+
+  /** Every computed number, of the plan as a whole, then by week, day and session. */
+  public List<Measured> measured() {
+    List<Measured> all = new ArrayList<>(PlanMeasures.of(this, dossier, timeline));
+    all.addAll(WeekMeasures.of(timeline));
+    all.addAll(SessionMeasures.of(timeline));
+    return List.copyOf(all);
   }
 
   /** All weeks from the first entry to race week. */

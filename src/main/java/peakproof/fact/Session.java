@@ -7,6 +7,8 @@ import org.jspecify.annotations.Nullable;
 import peakproof.document.Sport;
 import peakproof.measure.Constant;
 import peakproof.measure.Domain;
+import peakproof.measure.DomainEdges;
+import peakproof.measure.DomainMinutes;
 import peakproof.measure.SetBreakdown;
 
 /**
@@ -96,6 +98,16 @@ public abstract sealed class Session implements Fact
   public @Nullable Double km() {
     Double metres = metres();
     return metres == null ? null : (Double) (metres / 1000);
+  }
+
+  /** Minutes in each intensity domain: by the set line, else the whole of it by its means. */
+  DomainMinutes domains() {
+    return set != null
+        ? set.domains()
+        : DomainMinutes.whole(
+            DomainEdges.ofLogged(
+                written.recorded(), sport(), timeline.calibration(), timeline.constants()),
+            minutes());
   }
 
   /** Planned minutes in the severe domain; none for a logged session without a set line. */

@@ -39,6 +39,7 @@ final class Timeline {
   private final RunHistory runs;
   private final RaceEffort effort;
   private final Skills skills;
+  private final Loads loads;
 
   Timeline(Dossier dossier, LocalDate asOf, Calibration calibration, Constants constants) {
     this.plan = dossier.plan();
@@ -55,6 +56,7 @@ final class Timeline {
     this.runs = new RunHistory(this);
     this.weeks = new Weeks(this, plan, log);
     this.bricks = findBricks();
+    this.loads = new Loads(this, new Followed(plan, this).pairs());
   }
 
   private LocalDate firstDay() {
@@ -212,6 +214,10 @@ final class Timeline {
 
   RaceEffort effort() {
     return effort;
+  }
+
+  Loads loads() {
+    return loads;
   }
 
   Skills skills() {

@@ -121,6 +121,10 @@ public final class Week implements Fact {
     return without.containsKey("strength");
   }
 
+  LocalDate lastDay() {
+    return starts.plusDays(days.size() - 1L);
+  }
+
   List<Day> days() {
     return days;
   }

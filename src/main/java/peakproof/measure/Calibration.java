@@ -1,7 +1,6 @@
 package peakproof.measure;
 
 import java.time.LocalDate;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Athlete;
 import peakproof.document.Event;
@@ -21,7 +20,7 @@ import peakproof.document.Target;
  * @param swimReserve the distance that can be swum above critical swim speed, m
  * @param thresholdSwimPace pace at critical swim speed, s/100 m; without tests the goal pace less 4
  *     s (origin {@code GOAL})
- * @param criticalPower the coach's figure, W
+ * @param criticalPower the coach's figure, else from two or more power tests, W
  * @param openMarathonPace pace of a marathon run fresh, s/km: by exponent 1.06 from the newest race
  *     or test of the last 16 weeks; without one the goal pace divided by 1.08 (origin {@code GOAL})
  * @param runTest the race or test behind it, or null
@@ -65,7 +64,7 @@ public record Calibration(
         swimTests.speed(),
         swimTests.reserve(),
         swimTests.pace(swimGoal, constants),
-        criticalPower(athlete),
+        PowerTests.criticalPower(athlete, asOf, constants),
         RunTests.openMarathonPace(runTest, runGoal, constants),
         runTest,
         LoggedRides.medianSpeed(log, asOf, constants),
@@ -73,13 +72,5 @@ public record Calibration(
         athlete.restingHeartRate(),
         !athlete.health().conditions().contains("beta-blocker"),
         goal == null ? null : goal.bikeEffort());
-  }
-
-  private static Reading criticalPower(Athlete athlete) {
-    Double power = athlete.criticalPower();
-    return power == null
-        ? Reading.unknown("the athlete's critical-power under bike")
-        : Reading.known(
-            power, Reading.Origin.STATED, List.of(athlete.at() + "/bike/critical-power"));
   }
 }

@@ -10,11 +10,23 @@ import org.jspecify.annotations.Nullable;
  * @param range null when unknown
  * @param entries JSON pointers of the entries it rests on
  * @param because what would settle it; empty when known
+ * @param arithmetic how it was worked out, a line a step; empty when unknown
+ * @param narrowing what would narrow it; null where nothing the documents can hold would
  */
-public record Projected(@Nullable Range range, List<String> entries, String because) {
+public record Projected(
+    @Nullable Range range,
+    List<String> entries,
+    String because,
+    List<String> arithmetic,
+    @Nullable Narrowing narrowing) {
 
   /** Seconds: at the fast end, likely, at the slow end. */
   public record Range(double low, double likely, double high) {
+    /** From the fast end to the slow end, seconds. */
+    public double width() {
+      return high - low;
+    }
+
     Range plus(Range other) {
       return new Range(low + other.low, likely + other.likely, high + other.high);
     }
@@ -24,12 +36,32 @@ public record Projected(@Nullable Range range, List<String> entries, String beca
     }
   }
 
-  static Projected known(Range range, List<String> entries) {
-    return new Projected(range, List.copyOf(entries), "");
+  /**
+   * An entry that would narrow a range.
+   *
+   * @param entry in the coach's words
+   * @param seconds by which from fast to slow end would come closer together
+   */
+  public record Narrowing(String entry, double seconds) {}
+
+  static Projected known(Range range, List<String> entries, List<String> arithmetic) {
+    return new Projected(range, List.copyOf(entries), "", List.copyOf(arithmetic), null);
   }
 
   static Projected unknown(String because) {
-    return new Projected(null, List.of(), because);
+    return new Projected(null, List.of(), because, List.of(), null);
+  }
+
+  /** The same, narrower by so many seconds once an entry is there. */
+  Projected narrowedBy(String entry, double seconds) {
+    return new Projected(range, entries, because, arithmetic, new Narrowing(entry, seconds));
+  }
+
+  /** The same with one more line on how it was worked out. */
+  Projected noting(String line) {
+    List<String> lines = new ArrayList<>(arithmetic);
+    lines.add(line);
+    return new Projected(range, entries, because, List.copyOf(lines), narrowing);
   }
 
   /** This, and the other after it; unknown when either is. */
@@ -42,11 +74,11 @@ public record Projected(@Nullable Range range, List<String> entries, String beca
     }
     List<String> both = new ArrayList<>(entries);
     both.addAll(other.entries);
-    return known(range.plus(other.range), both);
+    return known(range.plus(other.range), both, List.of());
   }
 
   /** Half of it. */
   Projected half() {
-    return range == null ? this : known(range.times(0.5), entries);
+    return range == null ? this : known(range.times(0.5), entries, List.of());
   }
 }

@@ -28,10 +28,9 @@ public record RaceProjection(
   /** Projects the race from what is known on the as-of date. */
   public static RaceProjection of(
       Plan plan, @Nullable Log log, LocalDate asOf, Calibration athlete, Constants constants) {
-    var legs = plan.event().legs();
-    Projected swim = SwimLeg.projected(legs.swim(), log, asOf, athlete, constants);
-    Projected bike = BikeLeg.projected(legs.bike(), log, asOf, athlete, constants);
-    Projected run = RunLeg.projected(legs.run(), athlete, constants);
+    Projected swim = SwimLeg.projected(plan, log, asOf, athlete, constants);
+    Projected bike = BikeLeg.projected(plan, log, asOf, athlete, constants);
+    Projected run = RunLeg.projected(plan, log, asOf, athlete, constants);
     Projected transitions = transitions(plan, constants);
     Projected bikeEnd = swim.then(transitions.half()).then(bike);
     Projected finish = bikeEnd.then(transitions.half()).then(run);
@@ -43,13 +42,22 @@ public record RaceProjection(
     Double given = goal == null ? null : goal.transitions();
     if (goal != null && given != null) {
       return Projected.known(
-          new Projected.Range(given, given, given), List.of(goal.at() + "/transitions"));
+          new Projected.Range(given, given, given),
+          List.of(goal.at() + "/transitions"),
+          List.of("as the goal gives them"));
     }
     Projected.Range one =
         new Projected.Range(
             constants.of(Constant.TRANSITION_FAST),
             constants.of(Constant.TRANSITION_LIKELY),
             constants.of(Constant.TRANSITION_SLOW));
-    return Projected.known(one.times(2 * SetPieces.SECONDS_A_MINUTE), List.of());
+    Projected.Range both = one.times(2 * SetPieces.SECONDS_A_MINUTE);
+    return Projected.known(
+            both,
+            List.of(),
+            List.of(
+                InWords.span(Constant.TRANSITION_FAST, Constant.TRANSITION_SLOW, constants)
+                    + " min each, as none are given"))
+        .narrowedBy("goal.transitions", both.width());
   }
 }

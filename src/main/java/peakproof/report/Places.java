@@ -21,9 +21,14 @@ final class Places {
   private final LocalDate race;
 
   Places(Audit audit) {
-    Path parent = Path.of(audit.plan()).normalize().getParent();
-    folder = parent == null ? Path.of("") : parent;
-    race = audit.raceDate();
+    this(audit.plan(), audit.raceDate());
+  }
+
+  /** Of a plan's path and the date whose year needs no saying. */
+  Places(String plan, LocalDate race) {
+    Path parent = Path.of(plan).normalize().getParent();
+    this.folder = parent == null ? Path.of("") : parent;
+    this.race = race;
   }
 
   /** {@code Mon 31 May, plan.yaml:52}, each day or week once; beyond a few only their number. */
@@ -56,7 +61,8 @@ final class Places {
     return folder.relativize(path).toString().replace('\\', '/');
   }
 
-  private String line(Place place) {
+  /** {@code plan.yaml:52}. */
+  String line(Place place) {
     return file(place.file()) + ":" + place.line();
   }
 

@@ -1,0 +1,71 @@
+package peakproof.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+import peakproof.audit.Auditor;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** From which day a plan is looked at, and by whose numbers. */
+final class DayOptions {
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec command;
+
+  @Option(
+      names = "--as-of",
+      paramLabel = "DATE|today",
+      description =
+          "The day that splits what was done from what is planned."
+              + " Default: the last day of the log, else the day before the plan.")
+  private @Nullable String asOf;
+
+  @Option(
+      names = "--house",
+      paramLabel = "FILE",
+      description = "The house file to use. Default: the nearest house.yaml above the plan.")
+  private @Nullable Path house;
+
+  /** True when the user names a day. */
+  boolean saysDay() {
+    return asOf != null;
+  }
+
+  /** What the user chose, or a usage fault. */
+  Auditor.Options chosen(Surroundings surroundings) {
+    return new Auditor.Options(date(surroundings), existing(house));
+  }
+
+  private @Nullable LocalDate date(Surroundings surroundings) {
+    if (asOf == null) {
+      return null;
+    }
+    if (asOf.equals("today")) {
+      return LocalDate.now(surroundings.clock());
+    }
+    try {
+      return LocalDate.parse(asOf);
+    } catch (DateTimeException unreadable) {
+      throw wrong(
+          "Invalid value for option '--as-of': expected a date such as 2027-05-30, or today, but"
+              + " was '"
+              + asOf
+              + "'");
+    }
+  }
+
+  private @Nullable Path existing(@Nullable Path file) {
+    if (file != null && !Files.isRegularFile(file)) {
+      throw wrong("Invalid value for option '--house': no file at '" + file + "'");
+    }
+    return file;
+  }
+
+  private ParameterException wrong(String message) {
+    return new ParameterException(command.commandLine(), message);
+  }
+}

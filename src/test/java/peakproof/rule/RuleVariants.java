@@ -23,6 +23,7 @@ public final class RuleVariants {
   private final Ruleset shipped;
   private final FactTypes facts = FactTypes.shipped();
   private final Map<String, Made> made = new TreeMap<>();
+  private final List<Variant> variants = new ArrayList<>();
   private final List<String> notBuilt = new ArrayList<>();
 
   private RuleVariants(Ruleset shipped) {
@@ -45,7 +46,8 @@ public final class RuleVariants {
   /** The variants, and those that say nothing a rule can say. */
   public record All(List<Variant> variants, List<String> notBuilt) {}
 
-  private record Made(String rule, String what, String text) {}
+  /** A changed text that the rule's card admits. */
+  private record Made(Card card, String what, Engine.Parsed parsed, RuleShape.Rule shape) {}
 
   /** Changes every rule in every way. */
   public static All of(Ruleset shipped) {
@@ -53,57 +55,58 @@ public final class RuleVariants {
   }
 
   private All all() {
-    Map<String, Engine.Parsed> parsed = new TreeMap<>();
-    for (String rule : shipped.cards().keySet()) {
-      Path file = Path.of(shipped.origin().get(rule) + ".drl");
+    for (Card card : shipped.cards().values()) {
+      Path file = Path.of(shipped.origin().get(card.rule()) + ".drl");
       String text = new String(RuleFolder.bytes(file), StandardCharsets.UTF_8);
       ConditionVariants.of(parse(text).shape())
-          .forEach((what, changed) -> keep(new Made(rule, what, changed), parsed));
+          .forEach((what, changed) -> make(card, what, parse(changed)));
     }
-    Engine.Built built = build(parsed);
-    List<Variant> variants = new ArrayList<>();
-    made.forEach(
-        (key, each) -> {
-          String start = Engine.GENERATED + key.replace('-', '_') + ".";
-          List<String> models =
-              built.models().stream().filter(model -> model.startsWith(start)).toList();
-          KieBase knowledge = Engine.load(built.classes(), models);
-          Card card = shipped.card(each.rule());
-          variants.add(new Variant(each.rule(), each.what(), rules(card, knowledge)));
-          if (each.what().equals(UNCHANGED)) {
-            SettingVariants.of(card)
-                .forEach(
-                    (what, changed) ->
-                        variants.add(new Variant(each.rule(), what, rules(changed, knowledge))));
-          }
-        });
+    Map<String, Engine.Parsed> parsed = new TreeMap<>();
+    made.forEach((key, each) -> parsed.put(key, each.parsed()));
+    Engine.Built built = Engine.build(parsed, facts.wordLists().values());
+    if (!built.troubles().isEmpty()) {
+      throw new IllegalStateException(built.troubles().toString());
+    }
+    made.forEach((key, each) -> load(key, each, built));
     return new All(variants, notBuilt);
   }
 
-  private void keep(Made each, Map<String, Engine.Parsed> parsed) {
-    RuleFaults faults = new RuleFaults(new RuleText(each.rule(), each.text()));
-    try {
-      Engine.Parsed file = Engine.parse(each.text());
-      RuleShape.Rule rule = file.shape().rules().get(0);
-      RuleTyping.check(facts, new References(shipped.card(each.rule()), facts), rule, faults);
-      if (faults.all().isEmpty()) {
-        String key = each.rule() + "-v" + made.size();
-        made.put(key, each);
-        parsed.put(key, file);
-        return;
-      }
-    } catch (Engine.Unreadable e) {
-      // counted below like any other that says nothing
+  private void make(Card card, String what, Engine.Parsed parsed) {
+    RuleShape.Rule shape = parsed.shape().rules().get(0);
+    if (admits(card, shape)) {
+      made.put(card.rule() + "-v" + made.size(), new Made(card, what, parsed, shape));
+    } else {
+      notBuilt.add(card.rule() + ": " + what);
     }
-    notBuilt.add(each.rule() + ": " + each.what());
   }
 
-  private Engine.Built build(Map<String, Engine.Parsed> parsed) {
-    Engine.Built built = Engine.build(parsed, facts.wordLists().values());
-    if (built.troubles().isEmpty()) {
-      return built;
+  private boolean admits(Card card, RuleShape.Rule shape) {
+    RuleFaults faults = new RuleFaults(new RuleText(card.rule(), ""));
+    RuleTyping.check(facts, new References(card, facts), shape, faults);
+    return faults.all().isEmpty();
+  }
+
+  private void load(String key, Made each, Engine.Built built) {
+    String start = Engine.GENERATED + key.replace('-', '_') + ".";
+    List<String> models = built.models().stream().filter(model -> model.startsWith(start)).toList();
+    KieBase knowledge = Engine.load(built.classes(), models);
+    add(each.card(), each.what(), knowledge);
+    if (each.what().equals(UNCHANGED)) {
+      Map<String, Card> cards = new TreeMap<>(SettingVariants.of(each.card()));
+      cards.putAll(AdmissionVariants.of(each.card()));
+      cards.forEach(
+          (what, card) -> {
+            if (admits(card, each.shape())) {
+              add(card, what, knowledge);
+            } else {
+              notBuilt.add(card.rule() + ": " + what);
+            }
+          });
     }
-    throw new IllegalStateException(built.troubles().toString());
+  }
+
+  private void add(Card card, String what, KieBase knowledge) {
+    variants.add(new Variant(card.rule(), what, rules(card, knowledge)));
   }
 
   private static Engine.Parsed parse(String text) {

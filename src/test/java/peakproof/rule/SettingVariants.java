@@ -26,12 +26,14 @@ final class SettingVariants {
       Card.Step step = card.steps().get(i);
       List<Card.Step> rest = new ArrayList<>(card.steps());
       rest.remove(i);
-      made.put("without step " + (i + 1), with(card, rest));
+      made.put("without step " + (i + 1), ChangedCard.of(card).steps(rest).in(card));
       if (step.from() != null) {
         for (Settings.Value value : nudged(step.from(), "")) {
           List<Card.Step> steps = new ArrayList<>(card.steps());
           steps.set(i, new Card.Step(value, null, step.severity()));
-          made.put("step " + (i + 1) + " from " + text(value), with(card, steps));
+          made.put(
+              "step " + (i + 1) + " from " + text(value),
+              ChangedCard.of(card).steps(steps).in(card));
         }
       }
     }
@@ -89,33 +91,6 @@ final class SettingVariants {
         old.name(),
         new Card.Setting(
             old.name(), value, text(value), old.unit(), old.from(), old.to(), old.meaning()));
-    return with(card, settings, card.steps());
-  }
-
-  private static Card with(Card card, List<Card.Step> steps) {
-    return with(card, card.settings(), steps);
-  }
-
-  private static Card with(Card card, Map<String, Card.Setting> settings, List<Card.Step> steps) {
-    return new Card(
-        card.rule(),
-        card.theme(),
-        card.title(),
-        card.severity(),
-        steps,
-        card.hold(),
-        card.grade(),
-        card.sources(),
-        card.applies(),
-        card.needs(),
-        card.judgesAbsence(),
-        card.fromDay(),
-        card.onByDefault(),
-        settings,
-        card.why(),
-        card.remedy(),
-        card.care(),
-        card.notFor(),
-        card.was());
+    return ChangedCard.of(card).settings(settings).in(card);
   }
 }

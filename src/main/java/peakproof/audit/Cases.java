@@ -63,7 +63,8 @@ public final class Cases {
     return new CaseResult(tried.rule(), tried.name(), false, "" + outcome);
   }
 
-  private static List<String> differences(Case tried, Audit audit) {
+  /** What an audit has that a case does not ask for, and the other way round. */
+  static List<String> differences(Case tried, Audit audit) {
     List<String> wrong = new ArrayList<>();
     Map<String, Severity> found = new TreeMap<>();
     for (Finding finding : audit.findings()) {

@@ -39,8 +39,8 @@ public record Brick(Ride ride, Run run, @Nullable Double rideShare, @Nullable Do
   }
 
   /**
-   * Minutes of the run at race effort: by its set line, else all of a logged run whose mean pace is
-   * the goal's; none where neither says so.
+   * Minutes of the run that are or may have been at race effort: by its set line, else all of a
+   * logged run whose mean pace is the goal's or cannot be told.
    */
   public double runRaceMinutes() {
     return run.goalPaceMinutes();

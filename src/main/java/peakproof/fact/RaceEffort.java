@@ -73,18 +73,22 @@ final class RaceEffort {
     return null;
   }
 
-  /** True for a logged run whose mean pace is the goal's, within the glossary's share. */
-  boolean loggedAtRacePace(Run run) {
+  /**
+   * Whether a logged run without a set line was at goal pace by its mean pace, within the
+   * glossary's share. Unknown without time, distance or goal, unless it was rated easy.
+   */
+  @Nullable Boolean loggedAtRacePace(Run run) {
     Double minutes = run.minutes();
     Double km = run.km();
     Double goal = calibration.goalRunPace().value();
-    if (run.planned()
-        || minutes == null
-        || km == null
-        || km <= 0
-        || goal == null
-        || minutes < constants.of(Constant.RACE_EFFORT_LEAST)) {
+    boolean shorter = minutes != null && minutes < constants.of(Constant.RACE_EFFORT_LEAST);
+    if (run.planned() || run.set != null || shorter) {
       return false;
+    }
+    if (minutes == null || km == null || km <= 0 || goal == null) {
+      Double rating = run.written.recorded().rpe();
+      boolean easy = rating != null && rating <= constants.of(Constant.EDGE_RATING_MODERATE);
+      return easy ? Boolean.FALSE : null;
     }
     double pace = minutes * 60 / km;
     return Math.abs(pace / goal - 1) <= constants.of(Constant.GOAL_WITHIN) + 1e-9;

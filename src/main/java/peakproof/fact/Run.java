@@ -43,20 +43,22 @@ public final class Run extends Session {
     return before instanceof Ride straight ? straight : timeline.rideJustBefore(this);
   }
 
-  /** True with ten minutes or more at goal pace, planned or by the mean pace logged. */
-  public boolean atRacePace() {
+  /** Whether ten minutes or more are at goal pace; unknown for a log that does not say. */
+  @Nullable Boolean atRacePace() {
     return raceMinutes() >= timeline.constant(Constant.RACE_EFFORT_LEAST) - 1e-9
-        || timeline.effort().loggedAtRacePace(this);
+        ? Boolean.TRUE
+        : timeline.effort().loggedAtRacePace(this);
   }
 
   /**
-   * Minutes at goal pace: by its set line, else all of a logged run whose mean pace is the goal's.
+   * Minutes that are or may have been at goal pace: by its set line, else all of a logged run whose
+   * mean pace is the goal's or cannot be told.
    */
   double goalPaceMinutes() {
     Double minutes = minutes();
-    return minutes != null && timeline.effort().loggedAtRacePace(this)
-        ? Math.max(minutes, raceMinutes())
-        : raceMinutes();
+    return minutes == null || Boolean.FALSE.equals(timeline.effort().loggedAtRacePace(this))
+        ? raceMinutes()
+        : Math.max(minutes, raceMinutes());
   }
 
   /** By which share the parts labelled race are faster than the goal; unknown without a target. */

@@ -86,7 +86,8 @@ public final class Window implements Fact {
         "longestRunMinutes",
         Tally.longest(runs, Run::minutes, "time of the runs").orStated(stated));
     tallies.put("longestRunKm", Tally.longest(runs, Run::km, "distance of the runs"));
-    tallies.put("racePaceRuns", Tally.count(runs, Run::atRacePace, "set lines of the runs"));
+    tallies.put(
+        "racePaceRuns", Tally.count(runs, Run::atRacePace, "distance of the runs in the log"));
     tallies.put("bricks", new Tally(bricks.size(), null));
     tallies.put(
         "offBikeShare", new Tally(runs.isEmpty() ? 0 : (double) bricks.size() / runs.size(), null));

@@ -30,6 +30,9 @@ final class Names {
 
   @Nullable FieldType variable(Expression.Variable variable) {
     FieldType type = scope.use(variable.name());
+    if (type == null && scope.isLost(variable.name())) {
+      return null;
+    }
     if (type == null) {
       faults.add(
           variable.at(),
@@ -102,6 +105,9 @@ final class Names {
 
   @Nullable FieldType setting(Expression.Setting setting) {
     FieldType holder = scope.use(setting.variable());
+    if (holder == null && scope.isLost(setting.variable())) {
+      return null;
+    }
     if (holder == null || holder.type() != Settings.class) {
       faults.add(
           setting.at(),

@@ -43,6 +43,10 @@ final class Names {
     }
     type = sure(variable.name(), type);
     if (variable.path().isEmpty()) {
+      if (!type.known() && scope.needsKnown(variable.name())) {
+        mayBeUnknown(variable.name(), variable.at());
+        return null;
+      }
       return type;
     }
     FactType fact = type.fields();

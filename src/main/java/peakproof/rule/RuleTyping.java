@@ -55,7 +55,10 @@ final class RuleTyping {
       boolean group = condition instanceof RuleShape.Group;
       List<RuleShape.Pattern> patterns = condition.patterns();
       for (int i = 0; i < patterns.size(); i++) {
-        typing.pattern(patterns.get(i), group ? i > 0 : typing.number > 1);
+        typing.pattern(
+            patterns.get(i),
+            group ? i > 0 : typing.number > 1,
+            condition instanceof RuleShape.Group not && not.absent());
         typing.number += group || NAMED.contains(patterns.get(i).type()) ? 0 : 1;
       }
       if (group) {
@@ -68,8 +71,9 @@ final class RuleTyping {
   /**
    * @param mustTie true from the third fact on, so that no product of everything with everything
    *     comes about; the first of a 'not' or 'exists' multiplies nothing and is free
+   * @param absent true for a fact that must not be there
    */
-  private void pattern(RuleShape.Pattern pattern, boolean mustTie) {
+  private void pattern(RuleShape.Pattern pattern, boolean mustTie, boolean absent) {
     FactType fact = facts.named(pattern.type());
     if (fact == null) {
       faults.add(
@@ -80,7 +84,7 @@ final class RuleTyping {
       lose(pattern);
       return;
     }
-    Scope scope = new Scope(fact, bound, lost);
+    Scope scope = new Scope(fact, bound, lost, absent);
     ExpressionTyping typing = new ExpressionTyping(scope, card, faults);
     for (RuleShape.Piece piece : pattern.constraints()) {
       try {

@@ -17,6 +17,7 @@ final class Scope {
   private final FactType fact;
   private final Map<String, FieldType> outer;
   private final Set<String> lost;
+  private final boolean absent;
   private final Map<String, FieldType> own = new LinkedHashMap<>();
   private final Map<String, String> fields = new LinkedHashMap<>();
   private final Set<String> known = new HashSet<>();
@@ -24,11 +25,13 @@ final class Scope {
 
   /**
    * @param lost variables whose binding is a fault already, so that their use is none
+   * @param absent true when the fact must not be there
    */
-  Scope(FactType fact, Map<String, FieldType> outer, Set<String> lost) {
+  Scope(FactType fact, Map<String, FieldType> outer, Set<String> lost, boolean absent) {
     this.fact = fact;
     this.outer = outer;
     this.lost = lost;
+    this.absent = absent;
   }
 
   FactType fact() {
@@ -87,6 +90,11 @@ final class Scope {
 
   boolean isSure(String name) {
     return known.contains(name);
+  }
+
+  /** True where comparing with an unknown variable would find nothing and pass for an absence. */
+  boolean needsKnown(String variable) {
+    return absent && outer.containsKey(variable);
   }
 
   /** True when a variable of an earlier fact was used. */

@@ -35,9 +35,8 @@ public final class Cases {
   /** Rules of a folder without a case. */
   public static List<String> rulesWithout(Auditor auditor, Path folder) {
     Map<String, List<Case>> cases = of(auditor, folder);
-    return auditor.rules().origin().entrySet().stream()
-        .filter(entry -> entry.getValue().startsWith(folder))
-        .map(Map.Entry::getKey)
+    return auditor.rules().origin().keySet().stream()
+        .filter(rule -> auditor.rules().isIn(rule, folder))
         .filter(rule -> cases.getOrDefault(rule, List.of()).isEmpty())
         .toList();
   }

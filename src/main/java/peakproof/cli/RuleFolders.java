@@ -1,9 +1,13 @@
 package peakproof.cli;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -22,10 +26,26 @@ final class RuleFolders {
 
   /** The folders in order, or a usage fault when one is no folder. */
   List<Path> all(Surroundings surroundings) {
+    return all(surroundings, null);
+  }
+
+  /** The same and one more, unless it lies in one of them by whatever way it is named. */
+  List<Path> all(Surroundings surroundings, @Nullable Path more) {
     List<Path> folders = new ArrayList<>();
     folders.add(existing(shipped(surroundings.home().resolve("rules"))));
-    own.forEach(folder -> folders.add(existing(folder)));
+    Stream.concat(own.stream(), Stream.ofNullable(more))
+        .map(this::existing)
+        .filter(folder -> folders.stream().noneMatch(other -> real(folder).startsWith(real(other))))
+        .forEach(folders::add);
     return folders;
+  }
+
+  private static Path real(Path folder) {
+    try {
+      return folder.toRealPath();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /** Faults name a file as a reader in this folder would: {@code rules/swim/…}. */
@@ -34,8 +54,7 @@ final class RuleFolders {
     return folder.startsWith(here) ? here.relativize(folder) : folder;
   }
 
-  /** The folder, or a usage fault when it is none. */
-  Path existing(Path folder) {
+  private Path existing(Path folder) {
     if (!Files.isDirectory(folder)) {
       throw new ParameterException(command.commandLine(), "no folder of rules at '" + folder + "'");
     }

@@ -2,7 +2,6 @@ package peakproof.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -48,10 +47,7 @@ final class RulesTryCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    List<Path> folders = new ArrayList<>(rules.all(surroundings));
-    if (tried != null && !folders.contains(tried)) {
-      folders.add(rules.existing(tried));
-    }
+    List<Path> folders = rules.all(surroundings, tried);
     Path folder = tried == null ? folders.get(0) : tried;
     Auditor auditor = Auditor.load(folders);
     messages.tell(auditor.ruleFaults());

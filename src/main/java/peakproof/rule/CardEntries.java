@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Fault;
+import peakproof.document.Nearest;
 import peakproof.document.Place;
 import peakproof.document.Tree;
 
@@ -33,13 +34,16 @@ final class CardEntries {
                     entry.key(),
                     "'" + key + "' is not a key here",
                     "one of: " + String.join(", ", new TreeSet<>(known)),
-                    Spelling.instead(key, known));
+                    Nearest.advice(key, known, "take it out"));
               }
             });
     for (String key : new TreeSet<>(required)) {
       if (!mapping.entries().containsKey(key)) {
         fault(
-            mapping.place(), "'" + key + "' is missing", "every card has it", "add '" + key + ":'");
+            mapping.place(),
+            "'" + key + "' is missing",
+            "it is never left out",
+            "add '" + key + ":'");
       }
     }
     return this;
@@ -157,6 +161,6 @@ final class CardEntries {
         place,
         "'" + word + "' is not known here",
         "one of: " + String.join(", ", new TreeSet<>(known)),
-        Spelling.instead(word, known));
+        Nearest.advice(word, known, "take one of these"));
   }
 }

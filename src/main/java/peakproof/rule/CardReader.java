@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -44,13 +45,15 @@ final class CardReader {
           "was");
   private static final Set<String> KEYS =
       Stream.concat(REQUIRED.stream(), Stream.of("from-day")).collect(Collectors.toSet());
+  static final String SETTINGS = "settings/";
+
   private static final Set<String> SETTING = Set.of("value", "unit", "from", "to", "meaning");
+  private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9-]{0,59}");
   private static final Map<String, Boolean> FLAGS =
       Map.of("yes", true, "no", false, "true", true, "false", false);
   private static final Map<String, Severity> SEVERITIES = words(Severity.values(), Enum::name);
   private static final Map<String, Grade> GRADES = words(Grade.values(), Grade::word);
   private static final Map<String, Hold> HOLDS = words(Hold.values(), Hold::word);
-  private static final int TITLE = 60;
 
   private final String slug;
   private final String theme;
@@ -61,45 +64,86 @@ final class CardReader {
     this.theme = theme;
   }
 
-  /** A card, or null, and what is wrong with it. */
-  record Read(@Nullable Card card, List<Fault> faults) {}
+  /**
+   * What came of a card.
+   *
+   * @param draft as far as it could be read: enough to hold the rule against it; null when its
+   *     settings are not known, so that one fault does not call up others
+   * @param places where each key's value stands, and each setting's name as {@code settings/NAME}
+   */
+  record Read(@Nullable Card draft, Map<String, Place> places, List<Fault> faults) {
+    /** The card, when nothing is wrong with it. */
+    @Nullable Card card() {
+      return faults.isEmpty() ? draft : null;
+    }
+  }
 
   /** Reads the card of the rule {@code slug} in the folder {@code theme}. */
   static Read read(String slug, String theme, Tree tree) {
     CardReader reader = new CardReader(slug, theme);
     if (!(tree instanceof Tree.Mapping mapping)) {
       Fault fault = new Fault(tree.place(), "this is no card", "keys with values", "rule: " + slug);
-      return new Read(null, List.of(fault));
+      return new Read(null, Map.of(), List.of(fault));
     }
     CardEntries entries = new CardEntries(mapping, reader.faults).keys(KEYS, REQUIRED);
-    Card card = reader.card(entries);
-    return new Read(reader.faults.isEmpty() ? card : null, reader.faults);
+    int before = reader.faults.size();
+    Card.Applies applies = reader.applies(entries);
+    boolean distancesKnown = reader.faults.size() == before;
+    Map<String, Card.Setting> settings = reader.settings(entries);
+    Card card = reader.card(entries, applies, settings);
+    CardCheck.check(card, entries);
+    boolean known =
+        distancesKnown
+            && entries.tree("settings") instanceof Tree.Mapping written
+            && written.entries().size() == settings.size();
+    return new Read(known ? card : null, places(mapping), reader.faults);
   }
 
-  private Card card(CardEntries entries) {
-    Card card =
-        new Card(
-            slug,
-            theme,
-            Objects.requireNonNullElse(entries.text("title"), ""),
-            or(entries.word("severity", SEVERITIES), Severity.NOTE),
-            steps(entries),
-            optional(entries, "hold", HOLDS),
-            or(entries.word("grade", GRADES), Grade.COMMON_PRACTICE),
-            entries.texts("sources"),
-            applies(entries),
-            needs(entries),
-            or(entries.word("judges-absence", FLAGS), false),
-            fromDay(entries),
-            or(entries.word("default", Map.of("on", true, "off", false)), true),
-            settings(entries),
-            template(entries, "why"),
-            template(entries, "do"),
-            none(entries, "care") ? null : template(entries, "care"),
-            none(entries, "not-for") ? null : entries.text("not-for"),
-            entries.texts("was"));
-    check(card, entries);
-    return card;
+  private static Map<String, Place> places(Tree.Mapping mapping) {
+    Map<String, Place> places = new TreeMap<>();
+    mapping.entries().forEach((key, entry) -> places.put(key, entry.value().place()));
+    Tree.Entry settings = mapping.entry("settings");
+    if (settings != null && settings.value() instanceof Tree.Mapping named) {
+      named.entries().forEach((name, entry) -> places.put(SETTINGS + name, entry.key()));
+    }
+    return places;
+  }
+
+  private Card card(CardEntries entries, Card.Applies applies, Map<String, Card.Setting> settings) {
+    return new Card(
+        slug,
+        theme,
+        Objects.requireNonNullElse(entries.text("title"), ""),
+        or(entries.word("severity", SEVERITIES), Severity.NOTE),
+        steps(entries),
+        optional(entries, "hold", HOLDS),
+        or(entries.word("grade", GRADES), Grade.COMMON_PRACTICE),
+        entries.texts("sources"),
+        applies,
+        needs(entries),
+        or(entries.word("judges-absence", FLAGS), false),
+        fromDay(entries),
+        or(entries.word("default", Map.of("on", true, "off", false)), true),
+        settings,
+        template(entries, "why"),
+        template(entries, "do"),
+        none(entries, "care") ? null : template(entries, "care"),
+        none(entries, "not-for") ? null : entries.text("not-for"),
+        former(entries));
+  }
+
+  private static List<String> former(CardEntries entries) {
+    List<String> names = entries.texts("was");
+    for (String name : names) {
+      if (!NAME.matcher(name).matches()) {
+        entries.fault(
+            entries.place("was"),
+            "'" + name + "' is no name of a rule",
+            "small letters, digits and hyphens",
+            "take it out");
+      }
+    }
+    return names;
   }
 
   private static <T> T or(@Nullable T value, T otherwise) {
@@ -118,47 +162,6 @@ final class CardReader {
     return none(entries, key) ? null : entries.word(key, words);
   }
 
-  private void check(Card card, CardEntries entries) {
-    String named = entries.text("rule");
-    if (named != null && !named.equals(slug)) {
-      entries.fault(
-          entries.place("rule"), "the card is of '" + named + "'", "its file's name", slug);
-    }
-    if (card.title().length() > TITLE) {
-      entries.fault(
-          entries.place("title"),
-          "the title has " + card.title().length() + " characters",
-          "at most " + TITLE,
-          "say the problem shorter");
-    }
-    if (card.grade().needsSource() && card.sources().isEmpty()) {
-      entries.fault(
-          entries.place("grade"),
-          "the grade '" + card.grade().word() + "' has no source",
-          "author, year, journal under 'sources'",
-          "expert-practice or common-practice, if there is none");
-    }
-    if (card.canHold() != (card.hold() != null)) {
-      entries.fault(
-          entries.place("hold"),
-          card.canHold()
-              ? "a rule that can HOLD must say why"
-              : "a rule that cannot HOLD says none",
-          "hurt, rules, cannot-be-right or none",
-          card.canHold() ? "hurt" : "none");
-    }
-    boolean care = card.canHold() && card.hold() != Hold.CANNOT_BE_RIGHT;
-    if (card.care() == null && (care || CARING.contains(theme))) {
-      entries.fault(
-          entries.place("care"),
-          "no caution",
-          "a caution for whoever stands by the athlete",
-          "name the stop signs and who decides");
-    }
-  }
-
-  private static final Set<String> CARING = Set.of("health", "environment", "fuelling");
-
   private List<Card.Step> steps(CardEntries entries) {
     List<Card.Step> steps = new ArrayList<>();
     for (Tree item : entries.items(entries.tree("steps"))) {
@@ -170,6 +173,9 @@ final class CardReader {
       String from = step.text("from");
       String when = step.text("when");
       Settings.Value value = from == null ? null : value(step, "from", from);
+      if (value != null) {
+        rises(steps, value, step);
+      }
       if ((from == null) == (when == null)) {
         step.fault(
             item.place(), "a step has one of from and when", "a value or a field", "from: 30%");
@@ -177,6 +183,29 @@ final class CardReader {
       steps.add(new Card.Step(value, when, or(step.word("severity", SEVERITIES), Severity.NOTE)));
     }
     return steps;
+  }
+
+  /** The last step that applies wins, so a smaller value after a larger one would undo it. */
+  private static void rises(List<Card.Step> before, Settings.Value value, CardEntries step) {
+    for (Card.Step earlier : before) {
+      Settings.Value least = earlier.from();
+      if (least != null && least.kind() != value.kind()) {
+        step.fault(
+            step.place("from"),
+            "'" + step.text("from") + "' is of another kind than the step before",
+            SettingReader.words(least.kind()),
+            "write all steps in one unit");
+        return;
+      }
+      if (least != null && least.number() >= value.number()) {
+        step.fault(
+            step.place("from"),
+            "'" + step.text("from") + "' is not past the step before",
+            "steps from the smallest value to the largest",
+            "put the steps in order");
+        return;
+      }
+    }
   }
 
   private Card.Applies applies(CardEntries entries) {
@@ -209,6 +238,12 @@ final class CardReader {
         if (alternative instanceof Tree.Scalar scalar) {
           need(entries, scalar.place(), scalar.text());
           keys.add(scalar.text());
+        } else {
+          entries.fault(
+              alternative.place(),
+              "this is no need",
+              "a word, or a list of words of which one will do",
+              "[race.water]");
         }
       }
       needs.add(new Card.Need(keys));
@@ -230,7 +265,17 @@ final class CardReader {
   private static @Nullable Integer fromDay(CardEntries entries) {
     String text = entries.text("from-day");
     Settings.Value value = text == null ? null : value(entries, "from-day", text);
-    return value == null ? null : (Integer) (int) value.number();
+    if (value == null) {
+      return null;
+    }
+    if (value.kind() != Settings.Kind.DAY) {
+      entries.fault(
+          entries.place("from-day"),
+          "'" + text + "' is no day",
+          SettingReader.words(Settings.Kind.DAY),
+          "D-21");
+    }
+    return (int) value.number();
   }
 
   private Map<String, Card.Setting> settings(CardEntries entries) {
@@ -240,7 +285,13 @@ final class CardReader {
         .forEach(
             (name, tree) -> {
               Card.Setting setting = setting(name, entries.below(tree));
-              if (setting != null) {
+              if (!NAME.matcher(name).matches() || name.equals("value")) {
+                entries.fault(
+                    tree.place(),
+                    "'" + name + "' is no name for a setting",
+                    "small letters, digits and hyphens; 'value' is what the rule reports",
+                    "swims-per-week");
+              } else if (setting != null) {
                 settings.put(name, setting);
               }
             });
@@ -265,7 +316,9 @@ final class CardReader {
     if (value == null || from == null || to == null) {
       return null;
     }
-    if (!SettingValue.within(value, from, to)) {
+    boolean fromFits = alike(entries, "from", from, value);
+    boolean toFits = alike(entries, "to", to, value);
+    if (fromFits && toFits && !SettingValue.within(value, from, to)) {
       entries.fault(
           entries.place("value"), text + " is out of range", least + " to " + most, least);
     }
@@ -277,6 +330,20 @@ final class CardReader {
         from,
         to,
         Objects.requireNonNullElse(entries.text("meaning"), ""));
+  }
+
+  private static boolean alike(
+      CardEntries entries, String key, Settings.Value end, Settings.Value value) {
+    boolean day = value.kind() == Settings.Kind.WINDOW && end.kind() == Settings.Kind.DAY;
+    if (end.kind() != value.kind() && !day) {
+      entries.fault(
+          entries.place(key),
+          "'" + entries.text(key) + "' is of another kind than the value",
+          SettingReader.words(value.kind()),
+          "write value, from and to in one unit");
+      return false;
+    }
+    return true;
   }
 
   private static Settings.@Nullable Value value(CardEntries entries, String key, String text) {
@@ -291,7 +358,7 @@ final class CardReader {
     return value;
   }
 
-  static @Nullable Severity severity(Tree tree) {
+  static @Nullable Severity severity(@Nullable Tree tree) {
     return tree instanceof Tree.Scalar scalar ? SEVERITIES.get(scalar.text()) : null;
   }
 

@@ -3,12 +3,13 @@ package peakproof.rule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Fault;
+import peakproof.document.Nearest;
 import peakproof.document.Place;
 import peakproof.fact.Settings;
 
@@ -21,26 +22,33 @@ final class CardUse {
   private final Card card;
   private final RuleTyping.Result rule;
   private final FactTypes facts;
-  private final Place place;
+  private final Map<String, Place> places;
   private final List<Fault> faults = new ArrayList<>();
   private final Set<String> used = new TreeSet<>();
 
-  private CardUse(Card card, RuleTyping.Result rule, FactTypes facts, Place place) {
+  private CardUse(Card card, RuleTyping.Result rule, FactTypes facts, Map<String, Place> places) {
     this.card = card;
     this.rule = rule;
     this.facts = facts;
-    this.place = place;
+    this.places = places;
   }
 
-  static List<Fault> faults(Card card, RuleTyping.Result rule, FactTypes facts, Place place) {
-    CardUse use = new CardUse(card, rule, facts, place);
-    Stream.of(card.why(), card.remedy(), card.care())
-        .filter(text -> text != null)
-        .flatMap(text -> text.placeholders().stream())
-        .forEach(use::placeholder);
+  /** What does not fit; {@code places} are those of the card's entries. */
+  static List<Fault> faults(
+      Card card, RuleTyping.Result rule, FactTypes facts, Map<String, Place> places) {
+    CardUse use = new CardUse(card, rule, facts, places);
+    use.text("why", card.why());
+    use.text("do", card.remedy());
+    use.text("care", card.care());
     card.steps().forEach(use::step);
     use.unused();
     return use.faults;
+  }
+
+  private void text(String key, @Nullable Template text) {
+    if (text != null) {
+      text.placeholders().forEach(name -> placeholder(key, name));
+    }
   }
 
   private Map<String, FactType> named() {
@@ -57,33 +65,41 @@ final class CardUse {
     }
   }
 
-  private void placeholder(String name) {
+  private void placeholder(String key, String name) {
     int dot = name.indexOf('.');
     if (name.equals("value")) {
       if (!rule.value()) {
-        fault("'{value}' is not reported", "a value in findings.report(…)", "name a field instead");
+        fault(
+            key,
+            "'{value}' is not reported",
+            "a value in findings.report(…)",
+            "name a field instead");
       }
     } else if (dot < 0) {
       used.add(name);
       if (!card.settings().containsKey(name)) {
         fault(
+            key,
             "'{" + name + "}' is no setting of the card",
             "a setting, or a field such as {week.label}",
             Spelling.instead(name, card.settings().keySet()));
       }
     } else {
-      field(name, named().get(name.substring(0, dot)), name.substring(dot + 1));
+      field(key, name, named().get(name.substring(0, dot)), name.substring(dot + 1));
     }
   }
 
-  private void field(String name, @Nullable FactType fact, String field) {
+  private void field(String key, String name, @Nullable FactType fact, String field) {
     if (fact == null) {
       fault(
+          key,
           "'{" + name + "}' names a fact the rule does not report",
           "one of: " + String.join(", ", named().keySet()),
-          Spelling.instead(name.substring(0, name.indexOf('.')), named().keySet()));
+          Nearest.advice(
+              name.substring(0, name.indexOf('.')), named().keySet(), "take one of these"));
     } else if (!fact.fields().containsKey(field)) {
       fault(
+          key,
           "'{" + name + "}' is no field",
           "a field of " + fact.name(),
           Spelling.instead(field, fact.fields().keySet()));
@@ -92,7 +108,11 @@ final class CardUse {
 
   private void step(Card.Step step) {
     if (step.from() != null && !rule.value()) {
-      fault("a step has 'from', but the rule reports no value", "a value", "use 'when: FIELD'");
+      fault(
+          "steps",
+          "a step has 'from', but the rule reports no value",
+          "a value in findings.report(…)",
+          "use 'when: FIELD'");
     }
     FactType fact = rule.fact();
     String when = step.when();
@@ -100,6 +120,7 @@ final class CardUse {
       FieldType field = fact.fields().get(when);
       if (field == null || field.kind() != FieldType.Kind.TRUTH) {
         fault(
+            "steps",
             "'when: " + when + "' is no yes/no field of " + fact.name(),
             "a yes/no field of the reported fact",
             Spelling.instead(when, fact.fields().keySet()));
@@ -114,6 +135,7 @@ final class CardUse {
             (name, setting) -> {
               if (!used.contains(name) && setting.value().kind() != Settings.Kind.WINDOW) {
                 fault(
+                    CardReader.SETTINGS + name,
                     "the setting '" + name + "' is not used",
                     "each setting does something",
                     "take it out, or read it in the rule");
@@ -121,7 +143,7 @@ final class CardUse {
             });
   }
 
-  private void fault(String what, String expected, String instead) {
-    faults.add(new Fault(place, what, expected, instead));
+  private void fault(String key, String what, String expected, String instead) {
+    faults.add(new Fault(Objects.requireNonNull(places.get(key)), what, expected, instead));
   }
 }

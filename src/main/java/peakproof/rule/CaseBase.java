@@ -12,8 +12,7 @@ record CaseBase(Tree plan, Tree event, Tree log) {
 
   private static Tree tree(Path folder, String kind) {
     Path file = folder.resolve(kind + ".yaml");
-    YamlTree.Parsed parsed =
-        YamlTree.read(file.toString().replace('\\', '/'), RuleFolder.bytes(file));
+    YamlTree.Parsed parsed = YamlTree.read(RuleListing.slashes(file), RuleListing.bytes(file));
     if (parsed.tree() == null || !parsed.faults().isEmpty()) {
       throw new IllegalStateException("the base document is wrong: " + parsed.faults());
     }

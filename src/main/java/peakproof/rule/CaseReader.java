@@ -101,8 +101,11 @@ final class CaseReader {
       if (document == null) {
         throw new TreeEdit.NoSuchPath("a path begins with plan, event or log");
       }
-      if (steps.size() == 1 && TreeEdit.gone(replacement)) {
-        documents.remove(steps.get(0));
+      if (steps.size() == 1 && TreeEdit.gone(replacement) && !steps.get(0).equals("log")) {
+        throw new TreeEdit.NoSuchPath("only the log can be taken away whole");
+      }
+      if (steps.equals(List.of("log")) && TreeEdit.gone(replacement)) {
+        documents.remove("log");
       } else {
         documents.put(steps.get(0), TreeEdit.at(document, steps, replacement));
       }

@@ -33,14 +33,13 @@ import org.drools.model.codegen.execmodel.ModelBuilderImpl;
 import org.drools.model.codegen.execmodel.ModelWriter;
 import org.drools.model.codegen.execmodel.PackageSources;
 import org.drools.modelcompiler.KieBaseBuilder;
+import org.jspecify.annotations.Nullable;
 import org.kie.api.KieBase;
 import org.kie.api.KieServices;
 import org.kie.api.io.Resource;
 import org.kie.api.io.ResourceType;
 import org.kie.internal.builder.KnowledgeBuilderFactory;
-import org.kie.internal.builder.KnowledgeBuilderResult;
 import org.kie.internal.builder.conf.LanguageLevelOption;
-import org.kie.memorycompiler.CompilationProblem;
 import org.kie.memorycompiler.CompilationResult;
 import peakproof.fact.Findings;
 
@@ -80,6 +79,12 @@ final class Engine {
     final int line;
     final int column;
 
+    private Unreadable(Throwable failure) {
+      super(failure);
+      line = 1;
+      column = 1;
+    }
+
     private Unreadable(DroolsError error) {
       super(String.valueOf(error.getMessage()));
       line = error instanceof ParserError place ? place.getRow() : 1;
@@ -91,9 +96,8 @@ final class Engine {
    * The classes of some rules.
    *
    * @param models names of the classes that describe the rules to the engine
-   * @param troubles what went wrong, by rule, in the engine's words; then there are no classes
    */
-  record Built(Map<String, byte[]> classes, List<String> models, Map<String, String> troubles) {}
+  record Built(Map<String, byte[]> classes, List<String> models) {}
 
   static Parsed parse(String text) throws Unreadable {
     DrlParser parser = new DrlParser(LanguageLevelOption.DRL6);
@@ -103,8 +107,8 @@ final class Engine {
         throw new Unreadable(parser.getErrors().get(0));
       }
       return new Parsed(descr, new Engine(text).shape(descr));
-    } catch (DroolsParserException e) {
-      throw new IllegalStateException(e);
+    } catch (DroolsParserException | RuntimeException | StackOverflowError e) {
+      throw new Unreadable(e);
     }
   }
 
@@ -135,7 +139,12 @@ final class Engine {
     strayIf(!rule.getNamedConsequences().isEmpty(), "a second consequence", rule);
     strayIf(!rule.getAnnotationNames().isEmpty(), "an annotation", rule);
     rule.getAttributes()
-        .forEach((name, each) -> strayIf(true, "the attribute '" + name + "'", each));
+        .forEach(
+            (name, each) ->
+                strays.add(
+                    new RuleShape.Piece(
+                        "the attribute '" + name + "'",
+                        Math.max(0, text.lastIndexOf(name, offset(each))))));
     List<RuleShape.Condition> conditions = new ArrayList<>();
     if (rule.getLhs() != null) {
       rule.getLhs().getDescrs().forEach(each -> condition(each, conditions));
@@ -152,12 +161,12 @@ final class Engine {
 
   /** Exact classes only: a descendant may carry more than its parent shows. */
   private void condition(BaseDescr descr, List<RuleShape.Condition> conditions) {
-    if (descr.getClass() == PatternDescr.class) {
+    if (isPattern(descr)) {
       conditions.add(pattern((PatternDescr) descr));
     } else if (descr.getClass() == NotDescr.class || descr.getClass() == ExistsDescr.class) {
       List<RuleShape.Pattern> inner = new ArrayList<>();
       for (BaseDescr each : inside((ConditionalElementDescr) descr)) {
-        if (each.getClass() == PatternDescr.class) {
+        if (isPattern(each)) {
           inner.add(pattern((PatternDescr) each));
         } else {
           strayIf(true, word(each) + " inside brackets", each);
@@ -167,6 +176,11 @@ final class Engine {
     } else {
       strayIf(true, word(descr) + " between facts", descr);
     }
+  }
+
+  /** A pattern without a type is a path through objects. */
+  private static boolean isPattern(BaseDescr descr) {
+    return descr.getClass() == PatternDescr.class && ((PatternDescr) descr).getObjectType() != null;
   }
 
   private static List<? extends BaseDescr> inside(ConditionalElementDescr group) {
@@ -197,6 +211,9 @@ final class Engine {
 
   private static String word(BaseDescr descr) {
     String name = descr.getClass().getSimpleName().replace("Descr", "");
+    if (descr.getClass() == PatternDescr.class) {
+      return "a path through objects";
+    }
     return name.contains("Consequence") || name.contains("Branch")
         ? "a second consequence"
         : "'" + name.toLowerCase(java.util.Locale.ROOT) + "'";
@@ -220,12 +237,22 @@ final class Engine {
 
   /**
    * Makes classes of vetted rules; each gets a package of its own, so that one rule's mistake
-   * cannot show in another.
+   * cannot show in another. Null when the engine cannot, for which it has an exception as often as
+   * an error; in its words, which speak of files nobody wrote, there is nothing for a coach.
    *
    * @param rules by slug
    * @param words the lists of words whose constants a rule may name
    */
-  static Built build(Map<String, Parsed> rules, Collection<Class<?>> words) {
+  static @Nullable Built build(Map<String, Parsed> rules, Collection<Class<?>> words) {
+    try {
+      return compile(model(rules, words));
+    } catch (RuntimeException | StackOverflowError e) {
+      return null;
+    }
+  }
+
+  private static @Nullable Collection<PackageSources> model(
+      Map<String, Parsed> rules, Collection<Class<?>> words) {
     ModelBuilderImpl<PackageSources> builder =
         new ModelBuilderImpl<>(
             PackageSources::dumpSources,
@@ -237,14 +264,7 @@ final class Engine {
     List<CompositePackageDescr> packages = new ArrayList<>();
     rules.forEach((slug, parsed) -> packages.add(complete(slug, parsed.descr, words)));
     builder.buildPackages(packages);
-    Map<String, String> troubles = new TreeMap<>();
-    for (KnowledgeBuilderResult error : builder.getErrors()) {
-      Resource resource = error.getResource();
-      troubles.put(resource == null ? "" : slugOf(resource.getSourcePath()), error.getMessage());
-    }
-    return troubles.isEmpty()
-        ? compile(builder.getPackageSources())
-        : new Built(Map.of(), List.of(), troubles);
+    return builder.hasErrors() ? null : builder.getPackageSources();
   }
 
   private static CompositePackageDescr complete(
@@ -261,7 +281,10 @@ final class Engine {
     return new CompositePackageDescr(resource, descr);
   }
 
-  private static Built compile(Collection<PackageSources> packages) {
+  private static @Nullable Built compile(@Nullable Collection<PackageSources> packages) {
+    if (packages == null) {
+      return null;
+    }
     MemoryFileSystem sources = new MemoryFileSystem();
     MemoryFileSystem compiled = new MemoryFileSystem();
     ModelWriter.Result model = new ModelWriter().writeModel(sources, packages);
@@ -269,13 +292,12 @@ final class Engine {
     CompilationResult result =
         JavaParserCompiler.getCompiler()
             .compile(files, sources, compiled, Engine.class.getClassLoader());
-    Map<String, String> troubles = new TreeMap<>();
-    for (CompilationProblem problem : result.getErrors()) {
-      troubles.put(slugOf(problem.getFileName()), problem.getMessage());
+    if (result.getErrors().length > 0) {
+      return null;
     }
     Map<String, byte[]> classes = new TreeMap<>();
     compiled.getMap().forEach((path, bytes) -> classes.put(path.asClassName(), bytes));
-    return new Built(classes, model.getModelFiles(), troubles);
+    return new Built(classes, model.getModelFiles());
   }
 
   /** Makes the rule base of classes built before. */
@@ -293,15 +315,8 @@ final class Engine {
         instances, RuleBaseFactory.newKnowledgeBaseConfiguration(new Properties(), loader));
   }
 
+  /** A word before the name, since a rule may be named as a keyword of Java. */
   private static String packageOf(String slug) {
-    return GENERATED + slug.replace('-', '_');
-  }
-
-  /** The rule a generated file or a resource belongs to. */
-  private static String slugOf(String path) {
-    int start = path.indexOf(GENERATED.replace('.', '/'));
-    String rest = start < 0 ? path : path.substring(start + GENERATED.length());
-    int end = rest.indexOf('/');
-    return (end < 0 ? rest.replace(".drl", "") : rest.substring(0, end)).replace('_', '-');
+    return GENERATED + "rule_" + slug.replace('-', '_');
   }
 }

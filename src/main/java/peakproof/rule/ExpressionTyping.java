@@ -41,9 +41,12 @@ final class ExpressionTyping {
           "'" + binding.variable() + "' is bound twice",
           "each variable once",
           "take another name");
+      return;
     }
     FieldType type = names.field(binding.field());
-    if (type != null) {
+    if (type == null) {
+      scope.lose(binding.variable());
+    } else {
       scope.bind(binding.variable(), String.join(".", binding.field().path()), type);
     }
   }

@@ -30,6 +30,9 @@ final class Names {
 
   @Nullable FieldType variable(Expression.Variable variable) {
     FieldType type = scope.use(variable.name());
+    if (type == null && scope.isLost(variable.name())) {
+      return null;
+    }
     if (type == null) {
       faults.add(
           variable.at(),
@@ -40,6 +43,10 @@ final class Names {
     }
     type = sure(variable.name(), type);
     if (variable.path().isEmpty()) {
+      if (!type.known() && scope.needsKnown(variable.name())) {
+        mayBeUnknown(variable.name(), variable.at());
+        return null;
+      }
       return type;
     }
     FactType fact = type.fields();
@@ -102,6 +109,9 @@ final class Names {
 
   @Nullable FieldType setting(Expression.Setting setting) {
     FieldType holder = scope.use(setting.variable());
+    if (holder == null && scope.isLost(setting.variable())) {
+      return null;
+    }
     if (holder == null || holder.type() != Settings.class) {
       faults.add(
           setting.at(),

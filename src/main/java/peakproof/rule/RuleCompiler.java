@@ -21,7 +21,7 @@ final class RuleCompiler {
    * What came of the files.
    *
    * @param knowledge the sound rules, ready to run
-   * @param rules what each sound rule reports and reads, by slug
+   * @param rules what each rule without a fault of its own reports and reads, by slug
    */
   record Compiled(KieBase knowledge, Map<String, RuleTyping.Result> rules, List<Fault> faults) {}
 
@@ -35,7 +35,10 @@ final class RuleCompiler {
     this.facts = facts;
   }
 
-  /** Compiles the files that have a card; the card of each other is somebody else's fault. */
+  /**
+   * Compiles the files that have a card, sound or not, so that faults of both come together; the
+   * card of each other is somebody else's fault.
+   */
   static Compiled compile(List<Source> sources, Map<String, Card> cards, FactTypes facts) {
     RuleCompiler compiler = new RuleCompiler(facts);
     for (Source source : sources) {
@@ -74,7 +77,7 @@ final class RuleCompiler {
     Map<String, byte[]> classes = new LinkedHashMap<>();
     List<String> models = new ArrayList<>();
     Engine.Built all = Engine.build(parsed, facts.wordLists().values());
-    if (all.troubles().isEmpty()) {
+    if (all != null) {
       classes.putAll(all.classes());
       models.addAll(all.models());
     } else {
@@ -85,20 +88,19 @@ final class RuleCompiler {
 
   /** Builds one rule alone, from a fresh reading: the engine may have changed the first. */
   private void one(Source source, Map<String, byte[]> classes, List<String> models) {
-    Map<String, String> troubles;
+    Engine.Built built;
     try {
       Engine.Parsed file = Engine.parse(source.text().text());
-      Engine.Built built = Engine.build(Map.of(source.slug(), file), facts.wordLists().values());
-      troubles = built.troubles();
-      if (troubles.isEmpty()) {
-        classes.putAll(built.classes());
-        models.addAll(built.models());
-        return;
-      }
+      built = Engine.build(Map.of(source.slug(), file), facts.wordLists().values());
     } catch (Engine.Unreadable e) {
       throw new IllegalStateException(e);
     }
+    if (built != null) {
+      classes.putAll(built.classes());
+      models.addAll(built.models());
+      return;
+    }
     results.remove(source.slug());
-    faults.add(SyntaxTrouble.unbuilt(source, troubles.values()));
+    faults.add(SyntaxTrouble.unbuilt(source));
   }
 }

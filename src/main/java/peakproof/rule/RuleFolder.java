@@ -1,36 +1,36 @@
 package peakproof.rule;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
+import static peakproof.rule.RuleListing.CARD;
+import static peakproof.rule.RuleListing.CASES;
+import static peakproof.rule.RuleListing.LOGIC;
+
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import peakproof.document.Fault;
 import peakproof.document.Place;
 import peakproof.document.Tree;
 import peakproof.document.YamlTree;
 import peakproof.measure.Constant;
+import peakproof.rule.RuleListing.Stem;
 
 /** Reads folders of rules: three neighbours with one stem for each rule, in folders by theme. */
 public final class RuleFolder {
-  private static final String CASES = ".cases.yaml";
-  private static final String CARD = ".yaml";
-  private static final String LOGIC = ".drl";
   private static final String BASE = "base";
   private static final String MEASURES = "measures.yaml";
 
   private final List<Fault> faults = new ArrayList<>();
-  private final Map<String, Card> cards = new TreeMap<>();
+  private final Map<String, CardReader.Read> cards = new TreeMap<>();
   private final Map<String, Path> origin = new TreeMap<>();
   private final Map<String, List<Case>> cases = new TreeMap<>();
   private final List<RuleCompiler.Source> sources = new ArrayList<>();
@@ -54,22 +54,18 @@ public final class RuleFolder {
   }
 
   private Ruleset compile() {
-    RuleCompiler.Compiled compiled = RuleCompiler.compile(sources, cards, facts);
+    Map<String, Card> drafts = new TreeMap<>();
+    cards.forEach(
+        (slug, read) -> {
+          if (read.draft() != null) {
+            drafts.put(slug, read.draft());
+          }
+        });
+    RuleCompiler.Compiled compiled = RuleCompiler.compile(sources, drafts, facts);
     faults.addAll(compiled.faults());
     Map<String, Card> sound = new TreeMap<>();
-    compiled
-        .rules()
-        .forEach(
-            (slug, result) -> {
-              Card card = cards.get(slug);
-              if (card != null) {
-                sound.put(slug, card);
-                faults.addAll(
-                    CardUse.faults(card, result, facts, new Place(name(slug, CARD), 1, 1)));
-              }
-            });
-    Map<String, String> former = new TreeMap<>();
-    sound.values().forEach(card -> card.was().forEach(name -> former.put(name, card.rule())));
+    compiled.rules().forEach((slug, result) -> use(slug, result, sound));
+    Map<String, String> former = former(sound);
     return new Ruleset(
         sound,
         former,
@@ -77,16 +73,38 @@ public final class RuleFolder {
         origin,
         measures,
         cases,
-        faults.stream().sorted().toList());
+        faults.stream().sorted().distinct().toList());
   }
 
-  private String name(String slug, String ending) {
-    Path stem = origin.get(slug);
-    return stem == null ? slug + ending : slashes(stem) + ending;
+  /** A rule whose card does not fit it judges nobody: its words could not be filled in. */
+  private void use(String slug, RuleTyping.Result result, Map<String, Card> sound) {
+    CardReader.Read read = Objects.requireNonNull(cards.get(slug));
+    Card draft = Objects.requireNonNull(read.draft());
+    List<Fault> unfit = CardUse.faults(draft, result, facts, read.places());
+    faults.addAll(unfit);
+    if (unfit.isEmpty() && read.card() != null) {
+      sound.put(slug, read.card());
+    }
   }
 
-  private static String slashes(Path path) {
-    return path.toString().replace('\\', '/');
+  /** Former names keep working, so each must lead to one rule. */
+  private Map<String, String> former(Map<String, Card> sound) {
+    Map<String, String> former = new TreeMap<>();
+    for (Card card : sound.values()) {
+      for (String name : card.was()) {
+        String other = origin.containsKey(name) ? name : former.putIfAbsent(name, card.rule());
+        if (other != null) {
+          Map<String, Place> places = Objects.requireNonNull(cards.get(card.rule())).places();
+          faults.add(
+              new Fault(
+                  Objects.requireNonNull(places.get("was")),
+                  "'" + name + "' is a name of " + other + " already",
+                  "a former name of this rule alone",
+                  "take it out of one of the two"));
+        }
+      }
+    }
+    return former;
   }
 
   private void read(Path root, CaseReader reader) {
@@ -94,85 +112,72 @@ public final class RuleFolder {
       fault(root, "there is no such folder", "a folder of rules", "check --rules");
       return;
     }
-    for (Path theme : list(root)) {
-      if (Files.isDirectory(theme) && !theme.getFileName().toString().equals(BASE)) {
-        readTheme(theme, reader);
-      }
-    }
+    RuleListing.of(root, faults).forEach(stem -> readRule(stem, reader));
   }
 
-  private void readTheme(Path theme, CaseReader reader) {
-    Map<String, Set<String>> stems = new TreeMap<>();
-    for (Path file : list(theme)) {
-      String name = file.getFileName().toString();
-      Stream.of(CASES, CARD, LOGIC)
-          .filter(name::endsWith)
-          .findFirst()
-          .ifPresent(
-              ending ->
-                  stems
-                      .computeIfAbsent(
-                          name.substring(0, name.length() - ending.length()), s -> new HashSet<>())
-                      .add(ending));
-    }
-    stems.forEach((slug, endings) -> readRule(theme, slug, endings, reader));
-  }
-
-  private void readRule(Path theme, String slug, Set<String> endings, CaseReader reader) {
-    Path stem = theme.resolve(slug);
-    if (origin.containsKey(slug)) {
+  private void readRule(Stem stem, CaseReader reader) {
+    String slug = stem.slug();
+    Path other = origin.putIfAbsent(slug, stem.path());
+    if (other != null) {
       fault(
-          Path.of(stem + CARD),
+          stem.file(CARD),
           "there is a rule '" + slug + "' already",
-          "a name of its own; the other is " + slashes(origin.get(slug)),
+          "a name of its own; the other is " + RuleListing.slashes(other),
           "rename one of them");
       return;
     }
-    origin.put(slug, stem);
-    for (String ending : Arrays.asList(LOGIC, CARD, CASES)) {
-      if (!endings.contains(ending)) {
+    for (String ending : List.of(LOGIC, CARD, CASES)) {
+      if (!stem.endings().contains(ending)) {
         fault(
-            Path.of(stem + ending),
+            stem.file(ending),
             "the rule '" + slug + "' has no " + ending + " file",
             "three files beside each other: " + LOGIC + ", " + CARD + ", " + CASES,
             "write " + slug + ending);
       }
     }
-    String folder = theme.getFileName().toString();
-    if (endings.contains(CARD)) {
-      readCard(Path.of(stem + CARD), slug, folder);
+    if (stem.endings().contains(CARD)) {
+      readCard(stem);
     }
-    if (endings.contains(LOGIC)) {
-      Path file = Path.of(stem + LOGIC);
-      String text = new String(bytes(file), StandardCharsets.UTF_8);
-      sources.add(new RuleCompiler.Source(slug, folder, new RuleText(slashes(file), text)));
+    byte[] logic = stem.endings().contains(LOGIC) ? bytes(stem.file(LOGIC)) : null;
+    if (logic != null) {
+      RuleText text =
+          new RuleText(
+              RuleListing.slashes(stem.file(LOGIC)), new String(logic, StandardCharsets.UTF_8));
+      sources.add(new RuleCompiler.Source(slug, stem.theme(), text));
     }
-    if (endings.contains(CASES)) {
-      CaseReader.Read read = reader.read(slug, tree(Path.of(stem + CASES)));
+    byte[] examples = stem.endings().contains(CASES) ? bytes(stem.file(CASES)) : null;
+    if (examples != null) {
+      CaseReader.Read read = reader.read(slug, tree(stem.file(CASES), examples));
       faults.addAll(read.faults());
       cases.put(slug, read.cases());
     }
   }
 
-  private void readCard(Path file, String slug, String theme) {
-    YamlTree.Parsed parsed = YamlTree.read(slashes(file), bytes(file));
+  private void readCard(Stem stem) {
+    byte[] bytes = bytes(stem.file(CARD));
+    if (bytes == null) {
+      return;
+    }
+    YamlTree.Parsed parsed = tree(stem.file(CARD), bytes);
     faults.addAll(parsed.faults());
     if (parsed.tree() == null || !parsed.faults().isEmpty()) {
       return;
     }
-    CardReader.Read read = CardReader.read(slug, theme, parsed.tree());
+    CardReader.Read read = CardReader.read(stem.slug(), stem.theme(), parsed.tree());
     faults.addAll(read.faults());
-    if (read.card() != null) {
-      cards.put(slug, read.card());
-    }
+    cards.put(stem.slug(), read);
   }
 
-  private YamlTree.Parsed tree(Path file) {
-    return YamlTree.read(slashes(file), bytes(file));
+  private byte @Nullable [] bytes(Path file) {
+    return RuleListing.bytes(file, faults);
+  }
+
+  private static YamlTree.Parsed tree(Path file, byte[] bytes) {
+    return YamlTree.read(RuleListing.slashes(file), bytes);
   }
 
   private Map<String, Card.Setting> readMeasures(Path file) {
-    YamlTree.Parsed parsed = tree(file);
+    YamlTree.Parsed parsed = tree(file, RuleListing.bytes(file));
     faults.addAll(parsed.faults());
     Map<String, Card.Setting> read = new LinkedHashMap<>();
     if (!(parsed.tree() instanceof Tree.Mapping mapping)) {
@@ -194,23 +199,7 @@ public final class RuleFolder {
     return read;
   }
 
-  private static List<Path> list(Path folder) {
-    try (Stream<Path> files = Files.list(folder)) {
-      return files.sorted().toList();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
-  static byte[] bytes(Path file) {
-    try {
-      return Files.readAllBytes(file);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
   private void fault(Path file, String what, String expected, String instead) {
-    faults.add(new Fault(new Place(slashes(file), 1, 1), what, expected, instead));
+    faults.add(new Fault(RuleListing.place(file), what, expected, instead));
   }
 }

@@ -6,6 +6,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import peakproof.document.Fault;
 import peakproof.document.Place;
@@ -22,15 +23,16 @@ final class RuleText {
   private static final String MARKS = " \t\n.,:;()!&|=<>+-*/$\"_";
   private static final Map<Character, String> REASONS =
       Map.ofEntries(
-          entry('@', "an annotation"),
-          entry('{', "a block of Java"),
-          entry('}', "a block of Java"),
-          entry('[', "a list or a parameter of an operator"),
-          entry(']', "a list or a parameter of an operator"),
-          entry('\\', "an escape"),
-          entry('#', "a cast"),
-          entry('?', "a query or a choice"),
-          entry('\'', "a name in single quotes; write double quotes"));
+          entry('@', "it would begin an annotation"),
+          entry('{', "it belongs to a block of Java"),
+          entry('}', "it belongs to a block of Java"),
+          entry('[', "it belongs to a list or a parameter of an operator"),
+          entry(']', "it belongs to a list or a parameter of an operator"),
+          entry('\\', "it would begin an escape"),
+          entry('#', "it would begin a cast"),
+          entry('?', "it belongs to a query or a choice"),
+          entry('\'', "names stand in double quotes"),
+          entry('\ufffd', "a text in UTF-8"));
 
   private final String file;
   private final String text;
@@ -83,8 +85,8 @@ final class RuleText {
       return List.of(
           fault(
               0,
-              "the file has " + text.length() + " characters",
-              "a rule has at most " + BYTES,
+              "the file has more than " + BYTES + " characters",
+              "a rule that fits on a screen",
               "move the computing into a fact and keep the condition"));
     }
     List<Fault> faults = new ArrayList<>();
@@ -97,8 +99,8 @@ final class RuleText {
       if (i >= 2) {
         marks(line, offset, faults);
         nesting(line, offset, open, faults);
-      } else if (line.indexOf('\\') >= 0) {
-        faults.add(stray(offset + line.indexOf('\\'), '\\'));
+      } else {
+        prose(line, offset, faults);
       }
       offset += line.length() + 1;
     }
@@ -155,18 +157,47 @@ final class RuleText {
               || (c >= '0' && c <= '9')
               || MARKS.indexOf(c) >= 0;
       if (!known) {
-        faults.add(stray(offset + i, c));
+        faults.add(stray(offset + i, line.codePointAt(i)));
         return;
       }
     }
   }
 
-  private Fault stray(int offset, char c) {
-    String reason = REASONS.getOrDefault(c, "a character no rule needs");
+  /** A comment may hold any writing, but nothing that could show a reader another text. */
+  private void prose(String line, int offset, List<Fault> faults) {
+    for (int i = 0; i < line.length(); i++) {
+      char c = line.charAt(i);
+      if (c == '\\' || c == '\ufffd' || hidden(line.codePointAt(i))) {
+        faults.add(stray(offset + i, line.codePointAt(i)));
+        return;
+      }
+    }
+  }
+
+  private static boolean hidden(int codePoint) {
+    return switch (Character.getType(codePoint)) {
+      case Character.CONTROL,
+          Character.FORMAT,
+          Character.LINE_SEPARATOR,
+          Character.PARAGRAPH_SEPARATOR,
+          Character.PRIVATE_USE,
+          Character.UNASSIGNED ->
+          true;
+      default -> false;
+    };
+  }
+
+  private Fault stray(int offset, int codePoint) {
+    String reason =
+        REASONS.getOrDefault(
+            (char) codePoint, "letters without accents, digits and the marks of a comparison");
     return fault(
         offset,
-        "'" + (Character.isISOControl(c) ? "control character" : c) + "' has no place in a rule",
-        "it would begin " + reason,
+        (hidden(codePoint)
+                ? String.format(Locale.ROOT, "the character U+%04X", codePoint)
+                : "'" + Character.toString(codePoint) + "'")
+            + " has no place in a rule",
+        reason,
         "a rule names facts, compares their fields and reports");
   }
 

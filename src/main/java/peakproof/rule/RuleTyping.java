@@ -1,5 +1,6 @@
 package peakproof.rule;
 
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,10 +19,16 @@ final class RuleTyping {
   private static final Pattern EQUALS =
       Pattern.compile("\\s*(rule|name)\\s*==\\s*\"([^\"]*)\"\\s*");
 
+  /** Facts a rule asks for by name, of which it gets one. */
+  private static final Set<String> NAMED = Set.of("Settings", "Window");
+
+  private static final Pattern BINDING = Pattern.compile("\\s*(\\$\\w+)\\s*:");
+
   private final FactTypes facts;
   private final References card;
   private final RuleFaults faults;
   private final Map<String, FieldType> bound = new LinkedHashMap<>();
+  private final Set<String> lost = new HashSet<>();
   private int number;
 
   private RuleTyping(FactTypes facts, References card, RuleFaults faults) {
@@ -45,15 +52,28 @@ final class RuleTyping {
     RuleTyping typing = new RuleTyping(facts, card, faults);
     for (RuleShape.Condition condition : rule.conditions()) {
       Map<String, FieldType> before = new LinkedHashMap<>(typing.bound);
-      condition.patterns().forEach(typing::pattern);
-      if (condition instanceof RuleShape.Group) {
+      boolean group = condition instanceof RuleShape.Group;
+      List<RuleShape.Pattern> patterns = condition.patterns();
+      for (int i = 0; i < patterns.size(); i++) {
+        typing.pattern(
+            patterns.get(i),
+            group ? i > 0 : typing.number > 1,
+            condition instanceof RuleShape.Group not && not.absent());
+        typing.number += group || NAMED.contains(patterns.get(i).type()) ? 0 : 1;
+      }
+      if (group) {
         typing.bound.keySet().retainAll(before.keySet());
       }
     }
     return typing.result(rule);
   }
 
-  private void pattern(RuleShape.Pattern pattern) {
+  /**
+   * @param mustTie true from the third fact on, so that no product of everything with everything
+   *     comes about; the first of a 'not' or 'exists' multiplies nothing and is free
+   * @param absent true for a fact that must not be there
+   */
+  private void pattern(RuleShape.Pattern pattern, boolean mustTie, boolean absent) {
     FactType fact = facts.named(pattern.type());
     if (fact == null) {
       faults.add(
@@ -61,9 +81,10 @@ final class RuleTyping {
           "there is no fact '" + pattern.type() + "'",
           "a fact of docs/facts.md",
           Spelling.instead(pattern.type(), facts.all().keySet()));
+      lose(pattern);
       return;
     }
-    Scope scope = new Scope(fact, bound);
+    Scope scope = new Scope(fact, bound, lost, absent);
     ExpressionTyping typing = new ExpressionTyping(scope, card, faults);
     for (RuleShape.Piece piece : pattern.constraints()) {
       try {
@@ -72,9 +93,9 @@ final class RuleTyping {
         faults.add(e.at, String.valueOf(e.getMessage()), e.expected, e.instead);
       }
     }
-    if (fact.name().equals("Settings") || fact.name().equals("Window")) {
+    if (NAMED.contains(fact.name())) {
       named(pattern, fact);
-    } else if (++number > 2 && !scope.isTied()) {
+    } else if (mustTie && !scope.isTied()) {
       faults.add(
           pattern.offset(),
           "'" + fact.name() + "' is tied to nothing before it",
@@ -82,6 +103,18 @@ final class RuleTyping {
           "compare one of its fields with an earlier fact's, such as week == $week.starts");
     }
     bind(pattern, fact, scope);
+  }
+
+  private void lose(RuleShape.Pattern pattern) {
+    if (pattern.variable() != null) {
+      lost.add(pattern.variable());
+    }
+    for (RuleShape.Piece piece : pattern.constraints()) {
+      Matcher binding = BINDING.matcher(piece.text());
+      if (binding.lookingAt()) {
+        lost.add(binding.group(1));
+      }
+    }
   }
 
   private void bind(RuleShape.Pattern pattern, FactType fact, Scope scope) {
@@ -93,8 +126,9 @@ final class RuleTyping {
             "'" + variable + "' is bound twice",
             "each variable once",
             "take another name");
+      } else {
+        bound.put(variable, new FieldType(fact.type(), Kind.FACT, true));
       }
-      bound.put(variable, new FieldType(fact.type(), Kind.FACT, true));
     }
     bound.putAll(scope.own());
   }
@@ -141,6 +175,9 @@ final class RuleTyping {
     for (int i = 0; i < names.size(); i++) {
       String name = names.get(i);
       FieldType type = bound.get(name);
+      if (type == null && lost.contains(name)) {
+        continue;
+      }
       if (type == null) {
         faults.add(
             at,

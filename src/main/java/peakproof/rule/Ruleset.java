@@ -1,5 +1,6 @@
 package peakproof.rule;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
@@ -52,10 +53,15 @@ public record Ruleset(
     return new Constants(values);
   }
 
-  /** True when a rule lies in a folder. */
+  /** True when a rule lies in a folder, by whatever way the folder is named. */
   public boolean isIn(String rule, Path folder) {
     Path stem = origin.get(rule);
-    return stem != null && stem.startsWith(folder);
+    Path theme = stem == null ? null : stem.getParent();
+    try {
+      return theme != null && theme.toRealPath().startsWith(folder.toRealPath());
+    } catch (IOException gone) {
+      return false;
+    }
   }
 
   Collection<String> names() {

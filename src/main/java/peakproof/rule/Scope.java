@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import peakproof.fact.Settings;
 
 /**
  * What a condition can name: the fields of its own fact and the variables bound so far; and what
@@ -15,14 +16,22 @@ import org.jspecify.annotations.Nullable;
 final class Scope {
   private final FactType fact;
   private final Map<String, FieldType> outer;
+  private final Set<String> lost;
+  private final boolean absent;
   private final Map<String, FieldType> own = new LinkedHashMap<>();
   private final Map<String, String> fields = new LinkedHashMap<>();
   private final Set<String> known = new HashSet<>();
   private boolean tied;
 
-  Scope(FactType fact, Map<String, FieldType> outer) {
+  /**
+   * @param lost variables whose binding is a fault already, so that their use is none
+   * @param absent true when the fact must not be there
+   */
+  Scope(FactType fact, Map<String, FieldType> outer, Set<String> lost, boolean absent) {
     this.fact = fact;
     this.outer = outer;
+    this.lost = lost;
+    this.absent = absent;
   }
 
   FactType fact() {
@@ -38,11 +47,22 @@ final class Scope {
     fields.put(variable, field);
   }
 
-  /** What a variable holds, null when nothing is bound to it. */
+  void lose(String variable) {
+    lost.add(variable);
+  }
+
+  boolean isLost(String variable) {
+    return lost.contains(variable);
+  }
+
+  /**
+   * What a variable holds, null when nothing is bound to it. The settings are the same for every
+   * fact, so they tie nothing together.
+   */
   @Nullable FieldType use(String variable) {
     FieldType type = outer.get(variable);
     if (type != null) {
-      tied = true;
+      tied |= type.type() != Settings.class;
       return type;
     }
     return own.get(variable);
@@ -70,6 +90,11 @@ final class Scope {
 
   boolean isSure(String name) {
     return known.contains(name);
+  }
+
+  /** True where comparing with an unknown variable would find nothing and pass for an absence. */
+  boolean needsKnown(String variable) {
+    return absent && outer.containsKey(variable);
   }
 
   /** True when a variable of an earlier fact was used. */

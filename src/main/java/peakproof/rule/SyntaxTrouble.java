@@ -1,6 +1,5 @@
 package peakproof.rule;
 
-import java.util.Collection;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -31,19 +30,20 @@ final class SyntaxTrouble {
         Math.max(0, offset),
         "'" + word + "' cannot be read here",
         SHAPE,
-        word.matches("[a-z]+") ? Spelling.instead(word, WORDS) : "look at what stands before it");
+        word.matches("[a-z]+") && !WORDS.contains(word)
+            ? Spelling.instead(word, WORDS)
+            : "look at what stands before it");
   }
 
   /** A rule that passed every check of ours and still could not be built. */
-  static Fault unbuilt(RuleCompiler.Source source, Collection<String> messages) {
+  static Fault unbuilt(RuleCompiler.Source source) {
     int rule = Math.max(0, source.text().text().indexOf("\nrule ") + 1);
-    String first = messages.iterator().next().lines().findFirst().orElse("");
     return source
         .text()
         .fault(
             rule,
-            "the engine cannot build the rule '" + source.slug() + "': " + first,
-            "conditions it can turn into checks",
+            "the conditions of '" + source.slug() + "' cannot be turned into checks",
+            "short comparisons of bound variables, fields and settings",
             "bind fields to variables first, and split long conditions");
   }
 }

@@ -1,0 +1,129 @@
+package peakproof.rule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.File;
+import java.io.IOException;
+import java.net.URL;
+import java.net.URLClassLoader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.TimeUnit;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import peakproof.document.Fault;
+
+/** Rules that try to run something of their own: each is refused, and nothing of it runs. */
+class HostileCorpusTest {
+  private static final int WRONG_RULE = 4;
+
+  @TempDir private Path folder;
+
+  @Test
+  @Timeout(60)
+  void refusesEveryOneWithAClearMessage() {
+    Ruleset ruleset = loaded(folder.resolve("canary"));
+    Map<String, List<String>> expected = HostileRules.faults();
+    assertThat(ruleset.cards()).isEmpty();
+    assertThat(expected).hasSizeGreaterThan(120);
+    assertThat(expected.keySet()).isEqualTo(ruleset.origin().keySet());
+    expected.forEach(
+        (name, faults) -> {
+          List<Fault> told = of(name, ruleset);
+          assertThat(told).as(name).isNotEmpty();
+          for (String fault : faults) {
+            assertThat(told)
+                .as(name)
+                .anyMatch(one -> one.toString().matches(".*\\.drl:" + pattern(fault) + "; .*"));
+          }
+        });
+  }
+
+  @Test
+  @Timeout(60)
+  void runsNothingOfThem() {
+    Path canary = folder.resolve("canary");
+    loaded(canary);
+    assertThat(canary).doesNotExist();
+    assertThat(System.getProperty(Sprung.TRACE)).isNull();
+  }
+
+  @Test
+  @Timeout(120)
+  void leavesTheProgramToItsEnd() throws IOException, InterruptedException {
+    Path canary = Files.createDirectory(folder.resolve("canary"));
+    Path work = Files.createDirectory(folder.resolve("work"));
+    HostileRules.write(RuleFiles.in(folder.resolve("home/rules")), canary);
+    Path said = folder.resolve("said");
+    Process run =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Xmx512m",
+                "-Dpeakproof.home=" + folder.resolve("home"),
+                "-cp",
+                classPath(),
+                "peakproof.Main",
+                "rules",
+                "check")
+            .directory(work.toFile())
+            .redirectErrorStream(true)
+            .redirectOutput(said.toFile())
+            .start();
+    assertThat(run.waitFor(100, TimeUnit.SECONDS)).isTrue();
+    String text = Files.readString(said, StandardCharsets.UTF_8);
+    assertThat(run.exitValue()).as(text).isEqualTo(WRONG_RULE);
+    assertThat(text).doesNotContain("internal error").doesNotContain("\tat ");
+    HostileRules.faults()
+        .keySet()
+        .forEach(name -> assertThat(text).contains("/hostile/" + name + ".drl:"));
+    assertThat(canary).isEmptyDirectory();
+    assertThat(work).isEmptyDirectory();
+  }
+
+  /** Without the vetting the engine does run what a rule's name says: the canary can see it. */
+  @Test
+  void theEngineAloneWouldRunThem() throws Engine.Unreadable {
+    String name = "name-runs";
+    String text = Objects.requireNonNull(HostileRules.texts(folder).get(name));
+    Engine.Built built = Engine.build(Map.of(name, Engine.parse(text)), List.of());
+    assertThat(built).isNotNull();
+    Engine.load(built.classes(), built.models());
+    assertThat(System.clearProperty(Sprung.TRACE)).isEqualTo("yes");
+  }
+
+  private Ruleset loaded(Path canary) {
+    RuleFiles files = RuleFiles.in(folder.resolve("rules"));
+    HostileRules.write(files, canary);
+    return files.load();
+  }
+
+  /** A low line stands for a column that the length of the canary's path moves. */
+  private static String pattern(String fault) {
+    return Pattern.quote(fault).replace(":_:", ":\\E[0-9]+\\Q:");
+  }
+
+  private static List<Fault> of(String name, Ruleset ruleset) {
+    return ruleset.faults().stream()
+        .filter(fault -> fault.place().file().endsWith("/hostile/" + name + ".drl"))
+        .toList();
+  }
+
+  /** A test runner may load classes from elsewhere than its own class path. */
+  private static String classPath() {
+    Stream<String> entries =
+        HostileCorpusTest.class.getClassLoader() instanceof URLClassLoader loader
+            ? Stream.of(loader.getURLs()).map(URL::getPath)
+            : Stream.of(System.getProperty("java.class.path").split(File.pathSeparator));
+    return entries
+        .map(entry -> Path.of(entry).toAbsolutePath().toString())
+        .collect(Collectors.joining(File.pathSeparator));
+  }
+}

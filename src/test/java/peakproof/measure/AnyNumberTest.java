@@ -15,7 +15,7 @@ import peakproof.document.WaterTable;
 class AnyNumberTest {
   private static final Constants CONSTANTS = ShippedConstants.constants();
   private static final LocalDate DAY = LocalDate.of(2027, 5, 30);
-  private static final int RUNS = 1500;
+  private static final int RUNS = 1000;
   private static final double[] ODD = {
     Double.NaN,
     Double.POSITIVE_INFINITY,

@@ -369,6 +369,35 @@ class SetBreakdownTest {
   }
 
   @Test
+  void moreRestThanWorkStillWeighs() {
+    SetLine line = line(part(2, minutes(1), EASY, null, rest(300)));
+    assertThat(of(Sport.RUN, line).rating()).isCloseTo((2 * 3 + 5 * 1) / 7.0, EXACT);
+  }
+
+  @Test
+  void aPaceThatWouldTakeNoTimeIsUnknown() {
+    Calibration absurd =
+        Athletes.tove()
+            .withTests()
+            .withGoal(Athletes.goal(380.0, null, null, null, null))
+            .calibration();
+    // 10 s/100 m by the goal leave 6 at threshold: 4 hard, and nothing for max
+    assertThat(
+            SetBreakdown.of(line(part(metres(100), HARD)), Sport.SWIM, absurd, CONSTANTS).minutes())
+        .isCloseTo(4 / 60.0, EXACT);
+    assertThat(
+            SetBreakdown.of(line(part(metres(100), MAX)), Sport.SWIM, absurd, CONSTANTS).minutes())
+        .isNull();
+  }
+
+  @Test
+  void repetitionsOfNothingAreNoSet() {
+    assertThat(RepeatSet.of(4, 0, 60.0, null, CONSTANTS).pace()).isNull();
+    assertThat(RepeatSet.of(4, 100, 0.0, null, CONSTANTS).pace()).isNull();
+    assertThat(RepeatSet.of(4, 100, 60.0, null, CONSTANTS).pace()).isEqualTo(60);
+  }
+
+  @Test
   void unknownTimesLeaveAStretchOpenOnlyWhereARestMayBeTooLong() {
     assertThat(twice400(5).longestContinuous()).isNull();
     assertThat(twice400(0).longestContinuous()).isEqualTo(800);

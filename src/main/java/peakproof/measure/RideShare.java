@@ -27,8 +27,9 @@ public enum RideShare {
     if (band.to() != null && Limit.above(share, band.to())) {
       return ABOVE;
     }
-    boolean reached = band.from() != null && share >= 0 && !Limit.below(share, band.from());
-    return reached ? WITHIN : BELOW;
+    boolean within =
+        band.from() != null && band.to() != null && Limit.within(share, band.from(), band.to());
+    return within ? WITHIN : BELOW;
   }
 
   private static Band band(Constant from, Constant to, Constants constants) {

@@ -25,7 +25,8 @@ public record StrengthDose(int sessions, Amount minutes, @Nullable Boolean enoug
     double least = constants.of(Constant.STRENGTH_SESSION_LEAST);
     int counted = 0;
     for (Double session : minutes) {
-      counted += session != null && session >= 0 && !Limit.below(session, least) ? 1 : 0;
+      counted +=
+          session != null && Limit.countable(session) && !Limit.below(session, least) ? 1 : 0;
     }
     Double total = Days.sound(minutes) ? Days.total(minutes) : null;
     Amount all = total == null ? Amount.unknown("the length of every session") : Amount.of(total);

@@ -33,8 +33,9 @@ public record TaperReduction(
     if (day == null) {
       return new TaperReduction(null, reference, "too few known days of the taper");
     }
-    return reference <= 0
-        ? new TaperReduction(null, reference, "nothing was done in the weeks before the taper")
-        : new TaperReduction(1 - day / reference, reference, "");
+    double reduction = 1 - day / reference;
+    return Double.isFinite(reduction)
+        ? new TaperReduction(reduction, reference, "")
+        : new TaperReduction(null, reference, "nothing was done in the weeks before the taper");
   }
 }

@@ -35,18 +35,18 @@ public record WeekVolume(@Nullable Double amount, boolean lighter) {
     return mean(lastWorking(oldestFirst, wanted), wanted, constants);
   }
 
-  /** The mean of what is known; null when that is under 70 % of what is wanted. */
+  /** The mean of what is known, finite; null when that is under 70 % of what is wanted. */
   static @Nullable Double mean(List<@Nullable Double> amounts, double wanted, Constants constants) {
     double sum = 0;
     int known = 0;
     for (Double amount : amounts) {
-      if (amount != null) {
+      if (amount != null && Limit.countable(amount)) {
         sum += amount;
         known++;
       }
     }
     boolean enough =
         known > 0 && !Limit.below(known / wanted, constants.of(Constant.COVERAGE_LEAST));
-    return enough ? sum / known : null;
+    return enough && Double.isFinite(sum) ? (Double) (sum / known) : null;
   }
 }

@@ -24,7 +24,9 @@ public final class ZoneLoad {
   /** The zone of a share of the maximum heart rate, 1 to 5; 0 below 50 %, and of no number. */
   public static int zone(double shareOfMaximum, Constants constants) {
     int zone = 0;
-    while (zone < ZONES && shareOfMaximum >= 0 && reached(shareOfMaximum, zone, constants)) {
+    while (zone < ZONES
+        && Limit.countable(shareOfMaximum)
+        && reached(shareOfMaximum, zone, constants)) {
       zone++;
     }
     return zone;

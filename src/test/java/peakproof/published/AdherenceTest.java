@@ -123,6 +123,25 @@ class AdherenceTest {
     assertThat(IntensityMatch.of(List.of(), CONSTANTS).share().because()).contains("intensity");
   }
 
+  @Test
+  void oneUnknownDurationLeavesTheSharesUnknown() {
+    List<Matching.Entry> planned = List.of(entry(0, 60.0), entry(3, 60.0));
+    assertThat(of(planned, List.of(entry(0, null), entry(3, 60.0))).duration()).isNull();
+    assertThat(of(planned, List.of(entry(0, 60.0), entry(3, null))).duration()).isNull();
+    assertThat(of(List.of(entry(0, 60.0), entry(9, null)), List.of(entry(0, 60.0))).duration())
+        .isNull();
+    assertThat(of(List.of(entry(0, 60.0)), List.of(entry(0, 60.0), entry(9, null))).excess())
+        .isNull();
+    assertThat(of(List.of(entry(0, 0.0)), List.of(entry(0, 60.0))).excess()).isNull();
+  }
+
+  @Test
+  void ofTwoAsLongTheNearerDayIsTheOne() {
+    Matching matching =
+        Matching.of(List.of(entry(3, 60.0)), List.of(entry(1, 60.0), entry(4, 60.0)), CONSTANTS);
+    assertThat(matching.pairs().get(0).done()).isEqualTo(entry(4, 60.0));
+  }
+
   private static Double match(IntensityMatch.Pair pair) {
     return IntensityMatch.of(List.of(pair), CONSTANTS).share().value();
   }

@@ -51,6 +51,16 @@ class Martin1998Test {
   }
 
   @Test
+  void aSteepRoadPressesLessOnTheTyres() {
+    double angle = Math.atan(0.2);
+    double road = 90 * 9.81 * (0.0032 * Math.cos(angle) + Math.sin(angle)) * 3;
+    double air = 1.2234 * 0.2609 * 27 / 2;
+    double bearings = 3 * (91 + 8.7 * 3) / 1000;
+    assertThat(PAPER.power(3, 0, 0.2).value())
+        .isCloseTo((road + air + bearings) / 0.97698, within(1e-9));
+  }
+
+  @Test
   void theWorkedTrialOfThePaper() {
     double wind = 2.94 * Math.cos(Math.toRadians(30));
     double watts = PAPER.power(471 / 56.42, wind, 0.003, 8.28, 8.45, 56.42).value();
@@ -164,6 +174,7 @@ class Martin1998Test {
     assertThat(PAPER.speed(0, 0, 0).value()).isNull();
     assertThat(PAPER.speed(1e6, 0, 0).value()).isNull();
     assertThat(PAPER.speed(200, 41, 0).value()).isNull();
+    assertThat(PAPER.power(50, new Course(1000, 0, 0)).value()).isNotNull();
     assertThat(PAPER.power(51, new Course(1000, 0, 0)).value()).isNull();
     assertThat(PAPER.power(10, new Course(0, 0, 0)).value()).isNull();
     assertThat(PAPER.power(10, new Course(1000, -1, 0)).value()).isNull();

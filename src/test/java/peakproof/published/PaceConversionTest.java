@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import peakproof.document.Sport;
 import peakproof.measure.Constants;
@@ -65,6 +68,31 @@ class PaceConversionTest {
     assertThat(UnitSlip.of(Sport.OTHER, 100, 55, CONSTANTS)).isNull();
     assertThat(UnitSlip.of(Sport.SWIM, 0, 55, CONSTANTS)).isNull();
     assertThat(UnitSlip.of(Sport.SWIM, 100, 0, CONSTANTS)).isNull();
+  }
+
+  @Test
+  void agreesWithDecimalArithmeticOnRandomInputs() {
+    Random random = new Random(1959);
+    for (int run = 0; run < 1000; run++) {
+      double metres = 50 + 200_000 * random.nextDouble();
+      double seconds = 20 + 40_000 * random.nextDouble();
+      assertDecimal(Pace.per100m(metres, seconds), "100", seconds, metres);
+      assertDecimal(Pace.per100yd(metres, seconds), "91.44", seconds, metres);
+      assertDecimal(Pace.perKm(metres, seconds), "1000", seconds, metres);
+      assertDecimal(Pace.perMile(metres, seconds), "1609.344", seconds, metres);
+      assertDecimal(Pace.speed(metres, seconds), "1", metres, seconds);
+      assertDecimal(Pace.kmh(metres, seconds), "3.6", metres, seconds);
+    }
+  }
+
+  /** Three roundings of doubles at most, hence a relative tolerance of 4e-16 each. */
+  private static void assertDecimal(double actual, String factor, double times, double over) {
+    double decimal =
+        new BigDecimal(factor)
+            .multiply(new BigDecimal(times))
+            .divide(new BigDecimal(over), MathContext.DECIMAL128)
+            .doubleValue();
+    assertThat(actual).isCloseTo(decimal, within(1.2e-15 * decimal));
   }
 
   private static void assertSlip(Sport sport, double metres, double sound, double slipped) {

@@ -91,6 +91,12 @@ class TaperReductionTest {
   }
 
   @Test
+  void aTaperWithoutDaysIsUnknown() {
+    assertThat(TaperReduction.of(List.of(), weeks(7, 7, 7, 7), CONSTANTS).because())
+        .contains("days of the taper");
+  }
+
+  @Test
   void unknownWithFewerThanThreeKnownWeeks() {
     assertThat(TaperReduction.of(concat(1.0, 1.0), weeks(7, 7), CONSTANTS).reduction()).isNull();
     assertThat(TaperReduction.of(concat(1.0, 1.0), weeks(7, 7, 7), CONSTANTS).reduction())

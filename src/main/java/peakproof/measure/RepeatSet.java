@@ -16,7 +16,7 @@ import peakproof.document.SetLine;
  * @param sessionSeconds from the first start to the end of the last repetition
  * @param density share of that time spent moving
  * @param feasible false when the rest before a send-off is shorter than 3 s; true when rest itself
- *     is asked for; null when the pace is unknown
+ *     is asked for; null when the pace is unknown or only guessed from an effort word
  */
 public record RepeatSet(
     int count,
@@ -57,6 +57,16 @@ public record RepeatSet(
     return sendOff == null
         ? withRest(count, metres, pace, after == null ? 0 : after)
         : offInterval(count, metres, pace, sendOff, constants);
+  }
+
+  /**
+   * The same where no pace is asked for: whoever is told to swim easily off an interval swims as
+   * the interval allows, so that the clock cannot refute it.
+   */
+  RepeatSet leftToTheSwimmer() {
+    return sendOff == null
+        ? this
+        : new RepeatSet(count, metres, pace, sendOff, rest, sessionSeconds, density, null);
   }
 
   /** Seconds behind the send-off at the last start; zero when every start is met. */

@@ -84,12 +84,13 @@ final class SetPieces {
         asked.effort == Effort.RACE && asked.target instanceof Target.Pace held
             ? held.secondsPerMetre()
             : null;
+    boolean paced = asked.effort == Effort.RACE || asked.target instanceof Target.Pace;
     if (work instanceof SetLine.Distance distance) {
       Double seconds = pace == null ? null : pace * distance.metres();
-      pieces.add(new Piece.Work(seconds, distance.metres(), intensity(asked), labelledPace));
+      pieces.add(new Piece.Work(seconds, distance.metres(), intensity(asked), labelledPace, paced));
     } else if (work instanceof SetLine.Time time) {
       Double metres = pace == null ? null : time.seconds() / pace;
-      pieces.add(new Piece.Work(time.seconds(), metres, intensity(asked), labelledPace));
+      pieces.add(new Piece.Work(time.seconds(), metres, intensity(asked), labelledPace, paced));
     }
   }
 
@@ -97,9 +98,15 @@ final class SetPieces {
     if (part.rest() instanceof SetLine.SendOff || !(part.work() instanceof SetLine.Group)) {
       Double metres = metres(repetition);
       if (metres != null) {
-        sets.add(RepeatSet.of(part.count(), metres, seconds(repetition), part.rest(), constants));
+        RepeatSet set =
+            RepeatSet.of(part.count(), metres, seconds(repetition), part.rest(), constants);
+        sets.add(paced(repetition) ? set : set.leftToTheSwimmer());
       }
     }
+  }
+
+  private static boolean paced(List<Piece> repetition) {
+    return repetition.stream().allMatch(piece -> !(piece instanceof Piece.Work work) || work.paced());
   }
 
   private Intensity intensity(Asked asked) {

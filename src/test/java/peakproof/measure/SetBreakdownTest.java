@@ -20,6 +20,7 @@ import static peakproof.measure.Lines.rest;
 
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
+import peakproof.document.Effort;
 import peakproof.document.Event;
 import peakproof.document.SetLine;
 import peakproof.document.Sport;
@@ -197,7 +198,20 @@ class SetBreakdownTest {
     SetBreakdown late = of(Sport.SWIM, line(part(10, metres(100), THRESHOLD, null, off(90))));
     assertThat(late.minutes()).isCloseTo(10 * CRITICAL / 60, EXACT);
     assertThat(late.restMinutes()).isEqualTo(0);
-    assertThat(late.sets().get(0).feasible()).isFalse();
+  }
+
+  @Test
+  void onlyAPaceThatIsAskedForCanMissASendOff() {
+    assertThat(off90(null, new Target.Pace(1.0)).feasible()).isFalse();
+    assertThat(off90(RACE, null).feasible()).isFalse();
+    assertThat(off90(THRESHOLD, null).feasible()).isNull();
+    assertThat(off90(EASY, null).feasible()).isNull();
+    assertThat(off90(EASY, null).rest()).isNegative();
+  }
+
+  private static RepeatSet off90(Effort effort, Target target) {
+    SetLine line = line(part(10, metres(100), effort, target, off(90)));
+    return of(Sport.SWIM, line).sets().get(0);
   }
 
   @Test

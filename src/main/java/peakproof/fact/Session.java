@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import peakproof.document.Sport;
 import peakproof.measure.Constant;
 import peakproof.measure.Domain;
+import peakproof.measure.DomainEdges;
 import peakproof.measure.SetBreakdown;
 
 /**
@@ -116,6 +117,28 @@ public abstract sealed class Session implements Fact
   /** True with race effort or harder for some minutes. */
   public boolean sharp() {
     return hard() || raceMinutes() >= timeline.constant(Constant.RACE_EFFORT_LEAST) - 1e-9;
+  }
+
+  /**
+   * Whether any of it is at race effort or harder than moderate; null when that cannot be told: a
+   * mean hides short fast parts.
+   */
+  @Nullable Boolean brisk() {
+    if (set == null) {
+      Domain mean =
+          DomainEdges.ofLogged(
+              written.recorded(), sport(), timeline.calibration(), timeline.constants());
+      return mean == null || mean == Domain.MODERATE ? null : (Boolean) true;
+    }
+    if (some(set.raceMinutes()) || some(set.domains().heavy()) || some(set.domains().severe())) {
+      return true;
+    }
+    return some(set.domains().unclassified()) ? null : (Boolean) false;
+  }
+
+  /** Unknown minutes are those of a part whose length cannot be known, but which is there. */
+  private static boolean some(@Nullable Double minutes) {
+    return minutes == null || minutes > 0;
   }
 
   /** Minutes at race effort; none where it is not known. */

@@ -12,8 +12,8 @@ sealed interface Piece {
    *
    * @param metres null when they cannot be known
    * @param labelledPace seconds per metre asked for beside the word race; null without
-   * @param paced true when its pace is asked for, by a target or as goal pace; any other word leaves
-   *     the athlete room
+   * @param paced true when its pace is asked for, by a target or as goal pace; any other word
+   *     leaves the athlete room
    */
   record Work(
       @Nullable Double seconds,

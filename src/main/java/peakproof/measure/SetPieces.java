@@ -106,7 +106,8 @@ final class SetPieces {
   }
 
   private static boolean paced(List<Piece> repetition) {
-    return repetition.stream().allMatch(piece -> !(piece instanceof Piece.Work work) || work.paced());
+    return repetition.stream()
+        .allMatch(piece -> !(piece instanceof Piece.Work work) || work.paced());
   }
 
   private Intensity intensity(Asked asked) {

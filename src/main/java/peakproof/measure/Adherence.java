@@ -36,17 +36,17 @@ public record Adherence(
       known &= add(minutes, 0.0, extra.minutes());
     }
     double all = minutes.stream().mapToDouble(each -> each[0]).sum();
-    if (!known || all <= 0) {
-      return new Adherence(sessions, null, null);
-    }
     double credited = minutes.stream().mapToDouble(each -> Math.min(each[0], each[1])).sum();
     double beyond = minutes.stream().mapToDouble(each -> Math.max(0, each[1] - each[0])).sum();
-    return new Adherence(sessions, credited / all, beyond / all);
+    double excess = beyond / all;
+    return known && Limit.positive(all) && Double.isFinite(excess)
+        ? new Adherence(sessions, credited / all, excess)
+        : new Adherence(sessions, null, null);
   }
 
   private static boolean add(
       List<double[]> minutes, @Nullable Double planned, @Nullable Double done) {
-    if (planned == null || done == null) {
+    if (planned == null || done == null || !Limit.countable(planned) || !Limit.countable(done)) {
       return false;
     }
     minutes.add(new double[] {planned, done});

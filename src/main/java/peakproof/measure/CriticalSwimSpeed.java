@@ -1,7 +1,6 @@
 package peakproof.measure;
 
 import java.util.List;
-import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -38,29 +37,21 @@ public record CriticalSwimSpeed(@Nullable Double speed, @Nullable Double reserve
   }
 
   private static CriticalSwimSpeed fitted(List<Trial> trials, Constants constants) {
-    double meanTime = mean(trials, Trial::seconds);
-    double meanDistance = mean(trials, Trial::metres);
-    double together = 0;
-    double spread = 0;
-    for (Trial trial : trials) {
-      together += (trial.seconds - meanTime) * (trial.metres - meanDistance);
-      spread += (trial.seconds - meanTime) * (trial.seconds - meanTime);
-    }
-    double slope = together / spread;
-    double intercept = meanDistance - slope * meanTime;
-    if (!(slope > 0)
-        || Limit.below(intercept, constants.of(Constant.SWIM_RESERVE_LEAST))
-        || Limit.above(intercept, constants.of(Constant.SWIM_RESERVE_MOST))) {
+    StraightLine line =
+        StraightLine.through(
+            trials.stream()
+                .map(trial -> new StraightLine.Point(trial.seconds, trial.metres))
+                .toList());
+    if (line == null
+        || !(line.slope() > 0)
+        || Limit.below(line.intercept(), constants.of(Constant.SWIM_RESERVE_LEAST))
+        || Limit.above(line.intercept(), constants.of(Constant.SWIM_RESERVE_MOST))) {
       return refused("the trials do not fit together: one was not swum all out, or ill paced");
     }
-    return new CriticalSwimSpeed(slope, intercept, "");
+    return new CriticalSwimSpeed(line.slope(), line.intercept(), "");
   }
 
   private static CriticalSwimSpeed refused(String why) {
     return new CriticalSwimSpeed(null, null, why);
-  }
-
-  private static double mean(List<Trial> trials, ToDoubleFunction<Trial> of) {
-    return trials.stream().mapToDouble(of).average().orElseThrow();
   }
 }

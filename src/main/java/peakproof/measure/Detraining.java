@@ -33,15 +33,17 @@ public record Detraining(double least, double most) {
 
   /** The smooth form: 16 (1 − e^(−days/20.86)) %, as a share. */
   public static double smooth(double days, Constants constants) {
-    return constants.of(Constant.DETRAINING_MOST)
-        * -Math.expm1(-days / constants.of(Constant.DETRAINING_DAYS));
+    return days > 0
+        ? constants.of(Constant.DETRAINING_MOST)
+            * -Math.expm1(-days / constants.of(Constant.DETRAINING_DAYS))
+        : 0;
   }
 
   /** The table, straight lines between its days, level after the last; as a share. */
   public static double table(double days, Constants constants) {
     double fromDay = constants.of(Constant.DETRAINING_NONE);
     double fromLoss = 0;
-    if (days <= fromDay) {
+    if (!(days > fromDay)) {
       return 0;
     }
     for (int i = 0; i < TABLE.length; i++) {

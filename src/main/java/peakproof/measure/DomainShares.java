@@ -41,7 +41,12 @@ public record DomainShares(
       return UNKNOWN;
     }
     double classified = moderate + heavy + severe;
-    if (classified <= 0) {
+    boolean sound =
+        Limit.countable(moderate)
+            && Limit.countable(heavy)
+            && Limit.countable(severe)
+            && Limit.countable(unclassified);
+    if (!sound || !Limit.positive(classified) || !Limit.positive(classified + unclassified)) {
       return UNKNOWN;
     }
     double outside = unclassified / (classified + unclassified);
@@ -67,7 +72,8 @@ public record DomainShares(
       return null;
     }
     double second = heavy > 0 ? heavy : constants.of(Constant.HEAVY_SHARE_FLOOR);
-    return Math.log10(moderate / second * severe * 100);
+    double index = Math.log10(moderate / second * severe * 100);
+    return Double.isFinite(index) ? (Double) index : null;
   }
 
   private static @Nullable Name name(

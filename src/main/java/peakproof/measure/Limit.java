@@ -15,4 +15,19 @@ public final class Limit {
   public static boolean below(double value, double limit) {
     return value < limit - TOLERANCE;
   }
+
+  /** True from one limit to the other, both included; false of what is no number. */
+  static boolean within(double value, double from, double to) {
+    return value >= from - TOLERANCE && value <= to + TOLERANCE;
+  }
+
+  /** True above zero, if not beyond all bounds; false of what is no number. */
+  static boolean positive(double value) {
+    return value > 0 && value < Double.POSITIVE_INFINITY;
+  }
+
+  /** True from zero, if not beyond all bounds; false of what is no number. */
+  static boolean countable(double value) {
+    return value >= 0 && value < Double.POSITIVE_INFINITY;
+  }
 }

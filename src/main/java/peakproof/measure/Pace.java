@@ -14,7 +14,8 @@ public final class Pace {
   /** Metres of a marathon. */
   public static final double MARATHON = 42_195;
 
-  private static final double KMH = 3.6;
+  /** Kilometres an hour in a metre a second. */
+  static final double KMH = 3.6;
 
   private Pace() {}
 

@@ -89,15 +89,19 @@ public record RepeatSet(
    */
   public static @Nullable Double worstCase(
       double speed, double criticalSpeed, double reserve, double seconds) {
-    double spent = (speed - criticalSpeed) * seconds;
-    return Limit.above(spent, 0) ? reserve / spent : null;
+    double repetitions = reserve / ((speed - criticalSpeed) * seconds);
+    boolean spent = Limit.above((speed - criticalSpeed) * seconds, 0);
+    return spent && Double.isFinite(repetitions) ? (Double) repetitions : null;
   }
 
   private static RepeatSet timed(
       int count, double metres, double pace, double interval, double rest, boolean feasible) {
     double moving = metres * pace / 100;
     double session = (count - 1) * interval + moving;
-    return new RepeatSet(
-        count, metres, pace, interval, rest, session, count * moving / session, feasible);
+    boolean sound = Limit.positive(moving) && Limit.positive(session) && Double.isFinite(rest);
+    return sound
+        ? new RepeatSet(
+            count, metres, pace, interval, rest, session, count * (moving / session), feasible)
+        : new RepeatSet(count, metres, null, null, null, null, null, null);
   }
 }

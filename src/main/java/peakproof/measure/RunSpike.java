@@ -43,11 +43,13 @@ public record RunSpike(
         others.stream()
             .filter(run -> run.date.isBefore(date) && !run.date.isBefore(first))
             .toList();
-    boolean allKnown = before.stream().allMatch(run -> run.metres != null);
+    boolean allKnown =
+        before.stream().allMatch(run -> run.metres != null && Limit.countable(run.metres));
     double longest = 0;
     for (Run run : before) {
       Double known = run.metres;
-      longest = known == null ? longest : Math.max(longest, known);
+      boolean counts = known != null && Limit.countable(known);
+      longest = counts ? Math.max(longest, known) : longest;
     }
     if (longest <= 0) {
       return without(
@@ -56,6 +58,9 @@ public record RunSpike(
               : "the distance of the runs before");
     }
     double share = metres / longest - 1;
+    if (!Double.isFinite(share) || !(metres >= 0)) {
+      return without("the distance of the run itself");
+    }
     Size size = size(share, constants);
     if (allKnown) {
       return new RunSpike(size, share, longest, "");

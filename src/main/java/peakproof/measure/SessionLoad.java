@@ -12,9 +12,13 @@ import peakproof.document.Sport;
 public final class SessionLoad {
   private SessionLoad() {}
 
-  /** Minutes times rating, 0 to 10; null when either is unknown: nothing is imputed. */
+  /** Minutes times rating, 0 to 10; null when either is unknown or none: nothing is imputed. */
   public static @Nullable Double of(@Nullable Double minutes, @Nullable Double rating) {
-    return minutes == null || rating == null ? null : minutes * rating;
+    if (minutes == null || rating == null) {
+      return null;
+    }
+    double load = minutes * rating;
+    return Double.isFinite(load) ? (Double) load : null;
   }
 
   /** What a logged session weighed; what follows it is a session of its own. */

@@ -24,9 +24,8 @@ public record TaperReduction(
    */
   public static TaperReduction of(
       List<@Nullable Double> days, List<WeekVolume> before, Constants constants) {
-    double wanted = constants.of(Constant.TAPER_REFERENCE_WEEKS);
-    Double week = mean(WeekVolume.lastWorking(before, wanted), wanted, constants);
-    Double day = mean(days, days.size(), constants);
+    Double week = WeekVolume.reference(before, constants);
+    Double day = WeekVolume.mean(days, days.size(), constants);
     if (week == null) {
       return new TaperReduction(null, null, "too few known weeks before the taper");
     }
@@ -34,24 +33,9 @@ public record TaperReduction(
     if (day == null) {
       return new TaperReduction(null, reference, "too few known days of the taper");
     }
-    return reference <= 0
-        ? new TaperReduction(null, reference, "nothing was done in the weeks before the taper")
-        : new TaperReduction(1 - day / reference, reference, "");
-  }
-
-  /** The mean of what is known; null when that is under 70 % of what is wanted. */
-  private static @Nullable Double mean(
-      List<@Nullable Double> amounts, double wanted, Constants constants) {
-    double sum = 0;
-    int known = 0;
-    for (Double amount : amounts) {
-      if (amount != null) {
-        sum += amount;
-        known++;
-      }
-    }
-    boolean enough =
-        known > 0 && !Limit.below(known / wanted, constants.of(Constant.COVERAGE_LEAST));
-    return enough ? sum / known : null;
+    double reduction = 1 - day / reference;
+    return Double.isFinite(reduction)
+        ? new TaperReduction(reduction, reference, "")
+        : new TaperReduction(null, reference, "nothing was done in the weeks before the taper");
   }
 }

@@ -25,7 +25,7 @@ public record WeekChange(@Nullable Double change, @Nullable Double best, String 
       @Nullable Double amount, List<WeekVolume> before, double floor, Constants constants) {
     double wanted = constants.of(Constant.WEEK_CHANGE_WEEKS);
     List<@Nullable Double> working = WeekVolume.lastWorking(before, wanted);
-    if (amount == null) {
+    if (amount == null || !Limit.countable(amount)) {
       return without(null, "the week itself is not known whole");
     }
     if (working.size() < wanted) {
@@ -33,14 +33,31 @@ public record WeekChange(@Nullable Double change, @Nullable Double best, String 
     }
     double best = 0;
     for (Double week : working) {
-      if (week == null) {
+      if (week == null || !Limit.countable(week)) {
         return without(null, "one of the weeks before it is not known whole");
       }
       best = Math.max(best, week);
     }
-    return best <= 0 || Limit.below(best, floor)
+    double change = amount / best - 1;
+    return Limit.below(best, floor) || !Double.isFinite(change)
         ? without(best, "the weeks before it are too small for a share to mean anything")
-        : new WeekChange(amount / best - 1, best, "");
+        : new WeekChange(change, best, "");
+  }
+
+  /**
+   * Compares a week with the one just before it, lighter or not: after a lighter week this shows a
+   * jump where there is none.
+   *
+   * @param floor the change is undefined when the week before is below it
+   */
+  public static WeekChange fromLast(@Nullable Double amount, @Nullable Double last, double floor) {
+    if (amount == null || last == null || !Limit.countable(amount) || !Limit.countable(last)) {
+      return without(null, "one of the two weeks is not known whole");
+    }
+    double change = amount / last - 1;
+    return Limit.below(last, floor) || !Double.isFinite(change)
+        ? without(last, "the week before it is too small for a share to mean anything")
+        : new WeekChange(change, last, "");
   }
 
   private static WeekChange without(@Nullable Double best, String because) {

@@ -25,4 +25,28 @@ public record WeekVolume(@Nullable Double amount, boolean lighter) {
     }
     return working;
   }
+
+  /**
+   * What a taper is held against: the mean of the last four weeks that are not lighter, of which
+   * three must be known; else null.
+   */
+  static @Nullable Double reference(List<WeekVolume> oldestFirst, Constants constants) {
+    double wanted = constants.of(Constant.TAPER_REFERENCE_WEEKS);
+    return mean(lastWorking(oldestFirst, wanted), wanted, constants);
+  }
+
+  /** The mean of what is known, finite; null when that is under 70 % of what is wanted. */
+  static @Nullable Double mean(List<@Nullable Double> amounts, double wanted, Constants constants) {
+    double sum = 0;
+    int known = 0;
+    for (Double amount : amounts) {
+      if (amount != null && Limit.countable(amount)) {
+        sum += amount;
+        known++;
+      }
+    }
+    boolean enough =
+        known > 0 && !Limit.below(known / wanted, constants.of(Constant.COVERAGE_LEAST));
+    return enough && Double.isFinite(sum) ? (Double) (sum / known) : null;
+  }
 }

@@ -7,8 +7,10 @@ import static peakproof.measure.Athletes.run;
 import static peakproof.measure.Athletes.swim;
 import static peakproof.measure.Athletes.tove;
 
+import java.time.LocalDate;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
+import peakproof.document.Athlete;
 import peakproof.document.Event;
 import peakproof.document.Session;
 import peakproof.document.Sport;
@@ -207,6 +209,64 @@ class CalibrationTest {
     assertThat(tove().calibration().criticalPower().origin()).isEqualTo(Origin.STATED);
     assertThat(tove().withFigures(null, null, null).calibration().criticalPower().known())
         .isFalse();
+  }
+
+  @Test
+  void trialsOf90SecondsAnd20MinutesStillCount() {
+    assertThat(
+            tove()
+                .withTests(swim("2027-05-18", 1220, 1200), swim("2027-05-18", 110, 90))
+                .calibration()
+                .criticalSwimSpeed()
+                .value())
+        .isCloseTo(1, EXACT);
+  }
+
+  @Test
+  void ofOneDayTheFasterTrialOverADistanceCounts() {
+    Calibration athlete =
+        tove()
+            .withTests(
+                swim("2027-05-18", 400, 430),
+                swim("2027-05-18", 400, 400),
+                swim("2027-05-18", 200, 190))
+            .calibration();
+    assertThat(athlete.thresholdSwimPace().value()).isCloseTo(105, EXACT);
+  }
+
+  @Test
+  void oneTrialAsksForTwo() {
+    Reading speed =
+        tove().withTests(swim("2027-05-18", 400, 400)).calibration().criticalSwimSpeed();
+    assertThat(speed.because())
+        .isEqualTo("two swim tests over different distances, such as 200 m and 400 m");
+    assertThat(speed.tested()).isFalse();
+  }
+
+  @Test
+  void aGoalPaceOfNoMoreThanTheAllowanceGivesNoThreshold() {
+    Athletes.Draft fast = tove().withTests().withGoal(Athletes.goal(152.0, null, null, null, null));
+    assertThat(fast.calibration().thresholdSwimPace().known()).isFalse();
+  }
+
+  @Test
+  void aNewerTestByTimeHidesNoRace() {
+    Athlete.Test byTime =
+        new Athlete.Test(
+            "/t", LocalDate.of(2027, 5, 20), Sport.RUN, null, 1800.0, 1800.0, null, 165.0);
+    Calibration athlete = tove().withTests(run("2027-05-01", 10_000, 2700), byTime).calibration();
+    assertThat(athlete.runTest().metres()).isEqualTo(10_000);
+  }
+
+  @Test
+  void entriesOfTheRideSpeedAreItsRides() {
+    assertThat(
+            tove()
+                .calibration(Athletes.log(new Dated("2027-05-01", ride(60, 29))))
+                .rideSpeed()
+                .entries())
+        .containsExactly("/log/bike");
+    assertThat(tove().calibration().goalSwimPace().tested()).isFalse();
   }
 
   private static Reading speedOfTrials(String four, String two) {

@@ -59,4 +59,10 @@ class ConstantsTest {
     assertThatThrownBy(() -> ShippedConstants.with(Constant.LONG_RUN, Double.POSITIVE_INFINITY))
         .hasMessageContaining("long-run");
   }
+
+  @Test
+  void durationsOfSecondsAreHandedInAsMinutes() {
+    assertThat(new Constants(ShippedConstants.values()).of(Constant.SWIM_EASY)).isEqualTo(12);
+    assertThat(new Constants(ShippedConstants.values()).of(Constant.LONG_RUN)).isEqualTo(75);
+  }
 }

@@ -2,6 +2,7 @@ package peakproof.measure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import peakproof.document.Event;
@@ -21,5 +22,12 @@ class DistanceClassTest {
     Event.Legs legs = new Event.Legs(null, km == null ? null : 1000 * km, null);
     Event event = Athletes.tove().withLegs(legs, word).plan().event();
     assertThat(DistanceClass.of(event, ShippedConstants.constants())).isEqualTo(expected);
+  }
+
+  @Test
+  void wordsOfSettings() {
+    assertThat(DistanceClass.FULL.word()).isEqualTo("full");
+    assertThat(DistanceClass.SPRINT.suffix()).isEqualTo("-sprint");
+    assertThat(Domain.SEVERE.word()).isEqualTo("severe");
   }
 }

@@ -1,11 +1,7 @@
 package peakproof.measure;
 
-import static org.assertj.core.api.Assertions.fail;
-
-import java.lang.reflect.RecordComponent;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -24,9 +20,9 @@ class ExtremesTest {
     Random random = new Random(1);
     for (int run = 0; run < 1500; run++) {
       Calibration athlete = athlete(random).calibration();
-      assertFinite(athlete);
+      Finite.check(athlete);
       Sport sport = Sport.values()[random.nextInt(5)];
-      assertFinite(SetBreakdown.of(RandomLines.line(random), sport, athlete, CONSTANTS));
+      Finite.check(SetBreakdown.of(RandomLines.line(random), sport, athlete, CONSTANTS));
     }
   }
 
@@ -41,8 +37,8 @@ class ExtremesTest {
               new Dated("2027-05-02", logged(random)),
               new Dated("2027-05-03", logged(random)));
       Calibration athlete = draft.calibration(log);
-      assertFinite(athlete);
-      assertFinite(RaceProjection.of(draft.plan(), log, Athletes.AS_OF, athlete, CONSTANTS));
+      Finite.check(athlete);
+      Finite.check(RaceProjection.of(draft.plan(), log, Athletes.AS_OF, athlete, CONSTANTS));
     }
   }
 
@@ -63,16 +59,16 @@ class ExtremesTest {
         planned.add(new Matching.Entry("", day.plusDays(i), Sport.RUN, orZero(random)));
         done.add(new Matching.Entry("", day.plusDays(2 * i), Sport.RUN, orZero(random)));
       }
-      assertFinite(WeekChange.of(orZero(random), weeks, 0, CONSTANTS));
-      assertFinite(TaperReduction.of(days, weeks, CONSTANTS));
-      assertFinite(RunSpike.of(day, amount(random), runs, CONSTANTS));
-      assertFinite(Adherence.of(Matching.of(planned, done, CONSTANTS)));
-      assertFinite(Detraining.of(amount(random), random.nextBoolean(), CONSTANTS));
-      assertFinite(
+      Finite.check(WeekChange.of(orZero(random), weeks, 0, CONSTANTS));
+      Finite.check(TaperReduction.of(days, weeks, CONSTANTS));
+      Finite.check(RunSpike.of(day, amount(random), runs, CONSTANTS));
+      Finite.check(Adherence.of(Matching.of(planned, done, CONSTANTS)));
+      Finite.check(Detraining.of(amount(random), random.nextBoolean(), CONSTANTS));
+      Finite.check(
           DomainShares.of(
               new DomainMinutes(orZero(random), orZero(random), orZero(random), orZero(random)),
               CONSTANTS));
-      assertFinite(
+      Finite.check(
           CriticalSwimSpeed.of(
               List.of(
                   new CriticalSwimSpeed.Trial(amount(random), amount(random)),
@@ -125,24 +121,5 @@ class ExtremesTest {
 
   private static Double orZero(Random random) {
     return random.nextInt(4) == 0 ? Double.valueOf(0) : orNull(random);
-  }
-
-  private static void assertFinite(Object value) throws ReflectiveOperationException {
-    if (value instanceof Double number) {
-      if (!Double.isFinite(number)) {
-        fail("%s found", number);
-      }
-    } else if (value instanceof Collection<?> many) {
-      for (Object each : many) {
-        assertFinite(each);
-      }
-    } else if (value instanceof Record) {
-      for (RecordComponent component : value.getClass().getRecordComponents()) {
-        Object part = component.getAccessor().invoke(value);
-        if (part != null) {
-          assertFinite(part);
-        }
-      }
-    }
   }
 }

@@ -90,6 +90,67 @@ class MetamorphicTest {
   }
 
   @Test
+  void shiftingTrialsAndTapersMovesOnlyTheOnset() {
+    Random random = new Random(128);
+    for (int run = 0; run < 300; run++) {
+      List<CriticalRate.Trial> trials = new ArrayList<>();
+      List<CriticalRate.Trial> shifted = new ArrayList<>();
+      List<TaperLength.Week> taper = new ArrayList<>();
+      List<TaperLength.Week> later = new ArrayList<>();
+      LocalDate monday = LocalDate.of(2027, 5, 31);
+      for (int i = 0; i < 3; i++) {
+        double rate = 250 + 15_000 / (150.0 + 300 * i) + random.nextGaussian();
+        LocalDate day = monday.plusDays(random.nextInt(40));
+        trials.add(new CriticalRate.Trial(day, rate, 150 + 300 * i));
+        shifted.add(new CriticalRate.Trial(day.plusWeeks(1), rate, 150 + 300 * i));
+        double volume = 120 * random.nextDouble();
+        taper.add(new TaperLength.Week(monday.plusWeeks(i), volume));
+        later.add(new TaperLength.Week(monday.plusWeeks(i + 1), volume));
+      }
+      assertThat(CriticalRate.of(shifted, CONSTANTS)).isEqualTo(CriticalRate.of(trials, CONSTANTS));
+      List<WeekVolume> before = java.util.Collections.nCopies(4, new WeekVolume(100.0, false));
+      TaperLength now = TaperLength.of(taper, before, monday.plusDays(20), CONSTANTS);
+      TaperLength then = TaperLength.of(later, before, monday.plusDays(27), CONSTANTS);
+      assertThat(then.days()).isEqualTo(now.days());
+      assertThat(then.onset()).isEqualTo(now.onset() == null ? null : now.onset().plusWeeks(1));
+    }
+  }
+
+  @Test
+  void doublingMinutesDoublesLoadsAndScalingSpeedScalesTimes() {
+    Random random = new Random(256);
+    for (int run = 0; run < 1000; run++) {
+      List<Double> minutes = random.doubles(5, 0, 90).boxed().toList();
+      List<Double> doubled = minutes.stream().map(each -> 2 * each).toList();
+      assertThat(ZoneLoad.fiveZones(doubled).value())
+          .isCloseTo(2 * ZoneLoad.fiveZones(minutes).value(), EXACT);
+      double reserve = random.nextDouble();
+      Trimp.Coefficients men = Trimp.Coefficients.MEN;
+      Double once = Trimp.of(List.of(new Trimp.Stretch(60, reserve)), men, CONSTANTS).value();
+      Double twice = Trimp.of(List.of(new Trimp.Stretch(120, reserve)), men, CONSTANTS).value();
+      assertThat(twice).isCloseTo(2 * once, EXACT);
+      double time = 1000 + 9000 * random.nextDouble();
+      assertThat(EnduranceTime.scaled(10_000, 2 * time, 42_195, 1.06))
+          .isCloseTo(2 * EnduranceTime.scaled(10_000, time, 42_195, 1.06), within(1e-6));
+      double there = EnduranceTime.scaled(10_000, time, 42_195, 1.06);
+      assertThat(EnduranceTime.scaled(42_195, there, 10_000, 1.06)).isCloseTo(time, within(1e-6));
+    }
+  }
+
+  @Test
+  void swappingYardsForMetresIsSeen() {
+    Random random = new Random(512);
+    for (int run = 0; run < 1000; run++) {
+      double metres = 100 + 3900 * random.nextDouble();
+      double seconds = 2 * metres * random.nextDouble() + 1;
+      assertThat(Pace.per100yd(metres, seconds))
+          .isCloseTo(Pace.per100m(metres / Pace.YARD, seconds), within(1e-9));
+      assertThat(Pace.perMile(metres, seconds))
+          .isCloseTo(Pace.perKm(metres, seconds) * Pace.MILE / 1000, within(1e-9));
+    }
+  }
+
+  @Test
   void orderOfTestsChangesNothing() {
     List<Athlete.Test> tests = Athletes.tove().tests();
     List<Athlete.Test> backwards = new ArrayList<>(tests);

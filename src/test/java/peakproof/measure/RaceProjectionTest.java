@@ -15,6 +15,7 @@ import peakproof.document.Log;
 import peakproof.document.Session;
 import peakproof.document.SetLine;
 import peakproof.document.Sport;
+import peakproof.document.Target;
 import peakproof.measure.Athletes.Dated;
 
 /** Allowances are common practice, no source; the arithmetic is worked in each test. */
@@ -141,6 +142,55 @@ class RaceProjectionTest {
         assertThat(run.likely()).isLessThanOrEqualTo(run.high());
       }
     }
+  }
+
+  @Test
+  void aRideAtTheGoalsPowerIsOneOfRaceEffortAndOneWithAFewMinutesIsNot() {
+    Athletes.Draft watts =
+        Athletes.tove()
+            .withGoal(Athletes.goal(4200.0, 21_600.0, 13_800.0, 600.0, new Target.Power(150)));
+    Session.Recorded atGoal =
+        new Session.Recorded(4 * 3600.0, 130_000.0, null, null, 151.0, null, null);
+    Session.Recorded easy =
+        new Session.Recorded(4 * 3600.0, 100_000.0, null, null, 110.0, null, null);
+    SetLine short9 = line(part(minutes(231), Effort.EASY), part(minutes(9), Effort.RACE));
+    Log log =
+        Athletes.log(
+            new Dated("2027-05-01", Athletes.logged(Sport.BIKE, easy)),
+            new Dated("2027-05-02", Athletes.session(Sport.BIKE, short9, easy, null, null)),
+            new Dated("2027-05-08", Athletes.logged(Sport.BIKE, atGoal)));
+    assertThat(project(watts, log).bike().range().likely()).isCloseTo(180 / 32.5 * 3600, EXACT);
+  }
+
+  @Test
+  void aSwimSetUnderTenMinutesOrOfAnotherSportProvesNoPace() {
+    Athletes.Draft untested = Athletes.tove().withTests();
+    assertThat(
+            project(untested, Athletes.log(new Dated("2027-05-20", heldSet(5, 1.1))))
+                .swim()
+                .range())
+        .isNull();
+    assertThat(
+            project(untested, Athletes.log(new Dated("2027-05-20", heldSet(6, 1.1))))
+                .swim()
+                .range())
+        .isNotNull();
+    Session run =
+        Athletes.session(
+            Sport.RUN,
+            line(part(20, metres(100), Effort.RACE, null, Lines.rest(10))),
+            new Session.Recorded(null, null, null, null, null, 1.1, null),
+            null,
+            null);
+    assertThat(project(untested, Athletes.log(new Dated("2027-05-20", run))).swim().range())
+        .isNull();
+  }
+
+  @Test
+  void legsAddUpInEveryColumn() {
+    Projected one = Projected.known(new Projected.Range(1, 2, 3), java.util.List.of());
+    Projected other = Projected.known(new Projected.Range(10, 20, 30), java.util.List.of());
+    assertThat(one.then(other).range()).isEqualTo(new Projected.Range(11, 22, 33));
   }
 
   private static Session heldSet(int count, double secondsPerMetre) {

@@ -47,6 +47,20 @@ class SessionLoadTest {
     assertThat(SessionLoad.scale(List.of(), CONSTANTS)).isEqualTo(1);
   }
 
+  @Test
+  void pairsWithoutAPlannedLoadAndAMedianOfNothingDoNotScale() {
+    List<SessionLoad.Pair> pairs = new ArrayList<>();
+    for (int i = 0; i < 6; i++) {
+      pairs.add(new SessionLoad.Pair(0, 100));
+    }
+    assertThat(SessionLoad.scale(pairs, CONSTANTS)).isEqualTo(1);
+    pairs.clear();
+    for (int i = 0; i < 6; i++) {
+      pairs.add(new SessionLoad.Pair(100, 0));
+    }
+    assertThat(SessionLoad.scale(pairs, CONSTANTS)).isEqualTo(1);
+  }
+
   private static Double strength(String load) {
     Session session =
         Athletes.session(

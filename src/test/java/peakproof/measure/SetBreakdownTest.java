@@ -142,8 +142,8 @@ class SetBreakdownTest {
     SetBreakdown ends =
         of(
             Sport.BIKE,
-            line(part(minutes(10), null), part(minutes(10), null), part(minutes(10), null)));
-    assertThat(ends.rating()).isCloseTo((3 + 4 + 3) / 3.0, EXACT);
+            line(part(minutes(10), null), part(minutes(20), null), part(minutes(50), null)));
+    assertThat(ends.rating()).isCloseTo((3 * 10 + 4 * 20 + 3 * 50) / 80.0, EXACT);
     assertThat(of(Sport.BIKE, line(part(minutes(60), null))).rating()).isEqualTo(4);
   }
 
@@ -280,6 +280,10 @@ class SetBreakdownTest {
                 at(minutes(5), new Target.Pace(0.250))));
     assertThat(run.fastestRacePace()).isCloseTo(300, EXACT);
     assertThat(run.raceMinutes()).isEqualTo(40);
+    SetBreakdown swim =
+        of(Sport.SWIM, line(part(1, metres(400), RACE, new Target.Pace(1.08), null)));
+    assertThat(swim.fastestRacePace()).isCloseTo(108, EXACT);
+    assertThat(of(Sport.SWIM, line(part(metres(400), RACE))).fastestRacePace()).isNull();
   }
 
   @Test
@@ -367,6 +371,103 @@ class SetBreakdownTest {
     assertThat(hundred(EASY)).isCloseTo(CRITICAL + 12, within(1e-9));
     assertThat(hundred(DRILL)).isCloseTo(CRITICAL + 25, within(1e-9));
     assertThat(hundred(RACE)).isCloseTo(GOAL, within(1e-9));
+  }
+
+  @Test
+  void ratingIsTheMeanOfWorkAndRestWhereThatIsMore() {
+    SetLine line = line(part(2, minutes(10), EASY, null, rest(300)));
+    assertThat(of(Sport.RUN, line).rating()).isCloseTo((20 * 3 + 5 * 1) / 25.0, EXACT);
+    Constants heavierRest = ShippedConstants.with(Constant.RATING_REST, 2);
+    assertThat(SetBreakdown.of(line, Sport.RUN, TOVE, heavierRest).rating())
+        .isCloseTo((20 * 3 + 5 * 2) / 25.0, EXACT);
+  }
+
+  @Test
+  void moreRestThanWorkStillWeighs() {
+    SetLine line = line(part(2, minutes(1), EASY, null, rest(300)));
+    assertThat(of(Sport.RUN, line).rating()).isCloseTo((2 * 3 + 5 * 1) / 7.0, EXACT);
+  }
+
+  @Test
+  void aPaceThatWouldTakeNoTimeIsUnknown() {
+    Calibration absurd =
+        Athletes.tove()
+            .withTests()
+            .withGoal(Athletes.goal(380.0, null, null, null, null))
+            .calibration();
+    // 10 s/100 m by the goal leave 6 at threshold: 4 hard, and nothing for max
+    assertThat(
+            SetBreakdown.of(line(part(metres(100), HARD)), Sport.SWIM, absurd, CONSTANTS).minutes())
+        .isCloseTo(4 / 60.0, EXACT);
+    assertThat(
+            SetBreakdown.of(line(part(metres(100), MAX)), Sport.SWIM, absurd, CONSTANTS).minutes())
+        .isNull();
+  }
+
+  @Test
+  void repetitionsOfNothingAreNoSet() {
+    assertThat(RepeatSet.of(4, 0, 60.0, null, CONSTANTS).pace()).isNull();
+    assertThat(RepeatSet.of(4, 100, 0.0, null, CONSTANTS).pace()).isNull();
+    assertThat(RepeatSet.of(4, 100, 60.0, null, CONSTANTS).pace()).isEqualTo(60);
+  }
+
+  @Test
+  void unknownTimesLeaveAStretchOpenOnlyWhereARestMayBeTooLong() {
+    assertThat(twice400(5).longestContinuous()).isNull();
+    assertThat(twice400(0).longestContinuous()).isEqualTo(800);
+    assertThat(twice400(60).longestContinuous()).isEqualTo(400);
+    SetBreakdown byTime =
+        SetBreakdown.of(line(part(minutes(10), EASY)), Sport.SWIM, NOBODY, CONSTANTS);
+    assertThat(byTime.longestContinuous()).isNull();
+    assertThat(byTime.longestRepetition()).isNull();
+  }
+
+  @Test
+  void aSendOffNobodyKnowsTheRestOfLeavesAStretchUnknown() {
+    SetLine line = line(part(4, metres(100), EASY, null, off(120)));
+    assertThat(SetBreakdown.of(line, Sport.SWIM, NOBODY, CONSTANTS).longestContinuous()).isNull();
+  }
+
+  @Test
+  void effortWordStandsInForATargetThatSaysNothing() {
+    SetBreakdown run =
+        SetBreakdown.of(
+            line(part(1, minutes(30), HARD, new Target.HeartRate(150), null)),
+            Sport.RUN,
+            NOBODY,
+            CONSTANTS);
+    assertThat(run.domains().severe()).isEqualTo(30);
+    assertThat(run.rating()).isEqualTo(8);
+    SetBreakdown strength =
+        SetBreakdown.of(line(part(minutes(30), EASY)), Sport.STRENGTH, NOBODY, CONSTANTS);
+    assertThat(strength.rating()).isEqualTo(3);
+  }
+
+  @Test
+  void aTargetIsAsFastAsTheWordNearestToItsDomain() {
+    double open = TOVE.openMarathonPace().value() / 1000;
+    // 46 + 0.6, 0.75 and 0.9 x 136 bpm: moderate, heavy and severe
+    assertThat(of(Sport.RUN, line(at(minutes(60), new Target.ShareOfReserve(0.60)))).metres())
+        .isCloseTo(3600 / (1.06 * open), within(1e-6));
+    assertThat(of(Sport.RUN, line(at(minutes(60), new Target.ShareOfReserve(0.75)))).metres())
+        .isCloseTo(3600 / (0.93 * open), within(1e-6));
+    assertThat(of(Sport.RUN, line(at(minutes(60), new Target.ShareOfReserve(0.90)))).metres())
+        .isCloseTo(3600 / (0.88 * open), within(1e-6));
+    // the word beside it decides the speed
+    assertThat(
+            of(Sport.RUN, line(part(1, minutes(60), EASY, new Target.ShareOfReserve(0.90), null)))
+                .metres())
+        .isCloseTo(3600 / (1.18 * open), within(1e-6));
+    // the goal's own pace in other words is race pace
+    assertThat(of(Sport.BIKE, line(at(minutes(60), new Target.ShareOfMaximum(0.70)))).metres())
+        .isCloseTo(30_000, within(1e-6));
+    assertThat(of(Sport.BIKE, line(at(minutes(60), new Target.ShareOfMaximum(0.80)))).metres())
+        .isNull();
+  }
+
+  private static SetBreakdown twice400(double rest) {
+    return SetBreakdown.of(
+        line(part(2, metres(400), EASY, null, rest(rest))), Sport.SWIM, NOBODY, CONSTANTS);
   }
 
   private static double hundred(peakproof.document.Effort effort) {

@@ -34,8 +34,13 @@ public final class ShippedConstants {
 
   /** All of them but one, which is changed. */
   public static Constants with(Constant constant, double value) {
+    return with(Map.of(constant, value));
+  }
+
+  /** All of them but some, which are changed. */
+  public static Constants with(Map<Constant, Double> changed) {
     Map<String, Double> values = values();
-    values.put(constant.word(), value);
+    changed.forEach((constant, value) -> values.put(constant.word(), value));
     return new Constants(values);
   }
 

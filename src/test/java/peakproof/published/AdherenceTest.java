@@ -11,6 +11,8 @@ import org.junit.jupiter.api.Test;
 import peakproof.document.Sport;
 import peakproof.measure.Adherence;
 import peakproof.measure.Constants;
+import peakproof.measure.Domain;
+import peakproof.measure.IntensityMatch;
 import peakproof.measure.Matching;
 import peakproof.measure.ShippedConstants;
 
@@ -91,6 +93,62 @@ class AdherenceTest {
     Matching matching = Matching.of(daily(9, 60.0), daily(14, 40.0), CONSTANTS);
     assertThat(matching.pairs().size() + matching.missed().size()).isEqualTo(9);
     assertThat(matching.pairs().size() + matching.extra().size()).isEqualTo(14);
+  }
+
+  @Test
+  void asHardAsPlannedIsTheDomainOrOneRatingPoint() {
+    assertThat(match(pair(Domain.HEAVY, Domain.HEAVY, null, null))).isEqualTo(1);
+    assertThat(match(pair(Domain.HEAVY, Domain.SEVERE, null, null))).isEqualTo(0);
+    assertThat(match(pair(Domain.HEAVY, Domain.SEVERE, 6.0, 7.0))).isEqualTo(1);
+    assertThat(match(pair(null, null, 6.0, 5.0))).isEqualTo(1);
+    assertThat(match(pair(null, null, 6.0, 4.9))).isEqualTo(0);
+    assertThat(match(pair(null, null, 6.0, 7.1))).isEqualTo(0);
+    assertThat(match(pair(Domain.HEAVY, Domain.HEAVY, 6.0, 9.0))).isEqualTo(1);
+  }
+
+  @Test
+  void sessionsThatCannotBeComparedAreCountedAndLeftOut() {
+    IntensityMatch match =
+        IntensityMatch.of(
+            List.of(
+                pair(Domain.HEAVY, Domain.HEAVY, null, null),
+                pair(Domain.HEAVY, Domain.MODERATE, null, null),
+                pair(Domain.HEAVY, null, 6.0, null),
+                pair(null, Domain.HEAVY, null, 6.0)),
+            CONSTANTS);
+    assertThat(match.share().value()).isEqualTo(0.5);
+    assertThat(match.compared()).isEqualTo(2);
+    assertThat(match.sessions()).isEqualTo(4);
+    assertThat(match(pair(Domain.HEAVY, null, null, null))).isNull();
+    assertThat(IntensityMatch.of(List.of(), CONSTANTS).share().because()).contains("intensity");
+  }
+
+  @Test
+  void oneUnknownDurationLeavesTheSharesUnknown() {
+    List<Matching.Entry> planned = List.of(entry(0, 60.0), entry(3, 60.0));
+    assertThat(of(planned, List.of(entry(0, null), entry(3, 60.0))).duration()).isNull();
+    assertThat(of(planned, List.of(entry(0, 60.0), entry(3, null))).duration()).isNull();
+    assertThat(of(List.of(entry(0, 60.0), entry(9, null)), List.of(entry(0, 60.0))).duration())
+        .isNull();
+    assertThat(of(List.of(entry(0, 60.0)), List.of(entry(0, 60.0), entry(9, null))).excess())
+        .isNull();
+    assertThat(of(List.of(entry(0, 0.0)), List.of(entry(0, 60.0))).excess()).isNull();
+  }
+
+  @Test
+  void ofTwoAsLongTheNearerDayIsTheOne() {
+    Matching matching =
+        Matching.of(List.of(entry(3, 60.0)), List.of(entry(1, 60.0), entry(4, 60.0)), CONSTANTS);
+    assertThat(matching.pairs().get(0).done()).isEqualTo(entry(4, 60.0));
+  }
+
+  private static Double match(IntensityMatch.Pair pair) {
+    return IntensityMatch.of(List.of(pair), CONSTANTS).share().value();
+  }
+
+  private static IntensityMatch.Pair pair(
+      Domain planned, Domain done, Double plannedRating, Double doneRating) {
+    return new IntensityMatch.Pair(planned, done, plannedRating, doneRating);
   }
 
   private static Adherence of(List<Matching.Entry> planned, List<Matching.Entry> done) {

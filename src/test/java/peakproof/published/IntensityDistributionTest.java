@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import peakproof.measure.Constants;
+import peakproof.measure.Domain;
 import peakproof.measure.DomainMinutes;
 import peakproof.measure.DomainShares;
 import peakproof.measure.DomainShares.Name;
@@ -41,8 +42,28 @@ class IntensityDistributionTest {
     assertThat(DomainShares.polarisation(.78, .16, .06, CONSTANTS)).isCloseTo(1.466, within(5e-4));
     assertThat(DomainShares.polarisation(.80, 0, .20, CONSTANTS))
         .isEqualTo(DomainShares.polarisation(.80, .01, .20, CONSTANTS));
+    assertThat(DomainShares.polarisation(.40, .20, .40, CONSTANTS))
+        .isCloseTo(Math.log10(80), within(1e-12));
     assertThat(DomainShares.polarisation(.20, .30, .50, CONSTANTS)).isNull();
     assertThat(DomainShares.polarisation(.80, .20, 0, CONSTANTS)).isNull();
+  }
+
+  @Test
+  void equalSharesHaveNoOrderAndNoName() {
+    assertThat(shares(40, 20, 40, 0).name()).isNull();
+    assertThat(shares(60, 20, 20, 0).name()).isNull();
+    assertThat(shares(34, 34, 32, 0).name()).isNull();
+  }
+
+  @Test
+  void aWholeSessionLiesInOneDomain() {
+    assertThat(DomainMinutes.whole(Domain.MODERATE, 60.0))
+        .isEqualTo(new DomainMinutes(60.0, 0.0, 0.0, 0.0));
+    assertThat(DomainMinutes.whole(Domain.HEAVY, 60.0))
+        .isEqualTo(new DomainMinutes(0.0, 60.0, 0.0, 0.0));
+    assertThat(DomainMinutes.whole(Domain.SEVERE, 60.0))
+        .isEqualTo(new DomainMinutes(0.0, 0.0, 60.0, 0.0));
+    assertThat(DomainMinutes.whole(null, null)).isEqualTo(new DomainMinutes(0.0, 0.0, 0.0, null));
   }
 
   @Test

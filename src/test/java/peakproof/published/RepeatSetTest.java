@@ -3,8 +3,11 @@ package peakproof.published;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import peakproof.measure.Constants;
+import peakproof.measure.GoalPaceSet;
 import peakproof.measure.RepeatSet;
 import peakproof.measure.ShippedConstants;
 
@@ -57,5 +60,35 @@ class RepeatSetTest {
   void reserveLastsForFourRepetitionsWithoutRecovery() {
     assertThat(RepeatSet.worstCase(1, 0.952381, 19.0476, 100)).isCloseTo(4.0, within(0.00005));
     assertThat(RepeatSet.worstCase(0.95, 0.952381, 19.0476, 100)).isNull();
+  }
+
+  @Test
+  void goalPaceSetIsPassedAtGoalPaceWithAnEvenLastQuarter() {
+    assertThat(goalSet(110, 110, 110, 110).passed()).isTrue();
+    assertThat(goalSet(109, 110, 110, 111.1).passed()).isFalse();
+    assertThat(goalSet(109, 110, 109, 111.1).passed()).isTrue();
+    assertThat(goalSet(108, 110, 110, 110.2).fade().value()).isCloseTo(0.02037, within(5e-6));
+    assertThat(goalSet(108, 110, 110, 110.2).passed()).isFalse();
+    assertThat(goalSet(108, 110, 110, 110.16).passed()).isTrue();
+    assertThat(goalSet(110, 105, 105, 107.0).passed()).isFalse();
+    assertThat(goalSet(111, 110, 110, 110).mean().value()).isCloseTo(110.25, within(1e-9));
+    assertThat(goalSet(111, 110, 110, 110).passed()).isFalse();
+  }
+
+  @Test
+  void quartersOfALongSetAreMeans() {
+    GoalPaceSet set = goalSet(100, 102, 110, 110, 110, 110, 110, 104, 100);
+    assertThat(set.fade().value()).isCloseTo(102.0 / 101 - 1, within(1e-12));
+  }
+
+  @Test
+  void fewerThanFourRepetitionsAreNoTest() {
+    assertThat(goalSet(110, 110, 110).passed()).isNull();
+    assertThat(goalSet(110, 110, 110, 0).mean().because()).contains("four repetitions");
+    assertThat(GoalPaceSet.of(List.of(1.0, 1.0, 1.0, 1.0), 0, CONSTANTS).passed()).isNull();
+  }
+
+  private static GoalPaceSet goalSet(double... seconds) {
+    return GoalPaceSet.of(Arrays.stream(seconds).boxed().toList(), 110, CONSTANTS);
   }
 }

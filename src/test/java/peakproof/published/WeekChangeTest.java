@@ -26,14 +26,25 @@ class WeekChangeTest {
   }
 
   @Test
+  void againstTheWeekBeforeAlone() {
+    assertThat(WeekChange.fromLast(720.0, 600.0, 0).change()).isCloseTo(0.20, within(1e-9));
+    assertThat(WeekChange.fromLast(9.75, 7.5, 0).change()).isCloseTo(0.30, within(1e-9));
+    assertThat(WeekChange.fromLast(9.75, 7.5, 7.5).change()).isCloseTo(0.30, within(1e-9));
+    assertThat(WeekChange.fromLast(9.75, 7.4, 7.5).because()).contains("too small");
+    assertThat(WeekChange.fromLast(9.75, 0.0, 0).change()).isNull();
+    assertThat(WeekChange.fromLast(null, 7.5, 0).because()).contains("known");
+    assertThat(WeekChange.fromLast(9.75, null, 0).change()).isNull();
+  }
+
+  @Test
   void weekAfterALighterOneIsNoJump() {
     List<WeekVolume> before = List.of(full(38), full(40), full(44), new WeekVolume(24.0, true));
     WeekChange robust = WeekChange.of(46.0, before, 10, CONSTANTS);
     // 46/44 = 1.0454...; given as +4.5 %
     assertThat(robust.change()).isCloseTo(0.045, within(0.0005));
     assertThat(robust.best()).isEqualTo(44);
-    // against the lighter week itself it would be +91.7 %
-    assertThat(46.0 / 24 - 1).isCloseTo(0.917, within(0.0005));
+    // against the lighter week itself it would be a jump
+    assertThat(WeekChange.fromLast(46.0, 24.0, 10).change()).isCloseTo(0.917, within(0.0005));
   }
 
   @Test

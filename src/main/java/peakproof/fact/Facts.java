@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -11,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import peakproof.document.Dossier;
 import peakproof.document.Log;
 import peakproof.measure.Calibration;
+import peakproof.measure.Constant;
 import peakproof.measure.Constants;
 import peakproof.measure.Forecast;
 import peakproof.measure.RaceProjection;
@@ -27,6 +29,13 @@ public final class Facts {
   private final Block block;
   private final Forecast forecast;
   private final List<CutOff> cutOffs;
+  private final List<Gap> gaps;
+  private final List<Adherence> adherence;
+  private final @Nullable EasySessions easySessions;
+  private final List<HeavyWork> heavyWork;
+  private final GoalTests goalTests;
+  private final @Nullable RunLegCost runLegCost;
+  private final @Nullable Taper taper;
 
   private Facts(Dossier dossier, LocalDate asOf, Constants constants) {
     this.dossier = dossier;
@@ -43,6 +52,14 @@ public final class Facts {
             dossier.plan(),
             RaceProjection.of(dossier.plan(), dossier.log(), asOf, calibration, constants));
     this.cutOffs = CutOff.all(forecast);
+    this.gaps = Gap.all(timeline, dossier.plan());
+    Followed followed = timeline.followed();
+    this.adherence = Adherence.all(timeline, followed, gaps);
+    this.easySessions = EasySessions.of(timeline, followed);
+    this.heavyWork = HeavyWork.all(timeline);
+    this.goalTests = GoalTests.of(dossier.plan(), timeline, dossier.log() != null);
+    this.runLegCost = RunLegCost.of(goal, race, calibration, constants);
+    this.taper = Taper.of(timeline);
   }
 
   /**
@@ -79,13 +96,23 @@ public final class Facts {
         .map(Swim.class::cast)
         .forEach(swim -> facts.addAll(swim.sets()));
     facts.addAll(Stretch.all(timeline));
-    facts.addAll(Gap.all(timeline, dossier.plan()));
+    facts.addAll(gaps);
     facts.addAll(Missed.in(dossier.log(), timeline.asOf()));
     facts.addAll(Symptoms.pains(dossier.log(), timeline.asOf(), race.date()));
     facts.addAll(
         Symptoms.illnesses(
             dossier.log(), dossier.plan().athlete().health(), timeline.asOf(), race.date()));
     facts.addAll(cutOffs);
+    facts.addAll(adherence);
+    facts.addAll(heavyWork);
+    facts.addAll(WeekHours.all(timeline, dossier.plan()));
+    facts.addAll(ImpliedSpeed.all(timeline, onWheels()));
+    Stream.of(
+            Optional.ofNullable(easySessions),
+            Optional.ofNullable(runLegCost),
+            Optional.ofNullable(taper))
+        .flatMap(Optional::stream)
+        .forEach(facts::add);
     facts.addAll(Integrity.mistakes(dossier, timeline));
     facts.addAll(Integrity.missing(dossier, race, calibration));
     return facts;
@@ -109,6 +136,7 @@ public final class Facts {
         goal,
         raceDay,
         block,
+        goalTests,
         Readiness.of(dossier.log(), timeline.asOf(), race.date(), calibration.heartRateUsable()));
   }
 
@@ -173,6 +201,55 @@ public final class Facts {
   /** Sessions still to come. */
   Stream<Session> plannedSessions() {
     return timeline.sessions().filter(Session::planned);
+  }
+
+  /** The last weeks of the plan against the log; none while too few can be held against it. */
+  public List<Adherence> adherence() {
+    return adherence;
+  }
+
+  /** True when what was done beyond the plan is known for as many weeks as that needs. */
+  public boolean knowsExcess() {
+    int needed = (int) timeline.constant(Constant.MATCHED_WEEKS);
+    return adherence.size() >= needed && adherence.get(needed - 1).leastExcessShare() != null;
+  }
+
+  /** The last sessions planned easy, as they were done; null while there are too few. */
+  public @Nullable EasySessions easySessions() {
+    return easySessions;
+  }
+
+  /** The intensity of four build weeks, for each such week that can be changed. */
+  public List<HeavyWork> heavyWork() {
+    return heavyWork;
+  }
+
+  /** The goal beside races and tests. */
+  public GoalTests goalTests() {
+    return goalTests;
+  }
+
+  /** The goal of the run against the same run fresh; null when that cannot be told. */
+  public @Nullable RunLegCost runLegCost() {
+    return runLegCost;
+  }
+
+  /** The taper; null once none of it can be changed. */
+  public @Nullable Taper taper() {
+    return taper;
+  }
+
+  /** True when the coach says how many hours the athlete has a week, or on a weekday. */
+  public boolean saysAvailable() {
+    peakproof.document.Athlete.Available available = dossier.plan().athlete().available();
+    return available != null
+        && (available.weekSeconds() != null || available.weekdaySeconds() != null);
+  }
+
+  private boolean onWheels() {
+    peakproof.document.Athlete.Para para = dossier.plan().athlete().para();
+    return para != null
+        && ("wheelchair".equals(para.device()) || "handcycle".equals(para.device()));
   }
 
   /** Runs still to come. */

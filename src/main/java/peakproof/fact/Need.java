@@ -84,6 +84,41 @@ public enum Need {
       "a log up to now",
       facts -> true,
       facts -> facts.plannedSessions().allMatch(Session::longestIsLogged)),
+  ADHERENCE_SESSIONS(
+      "adherence.sessions",
+      "the four past weeks in the plan, and a log of all their days",
+      facts -> !facts.adherence().isEmpty() || nothingToChange(facts)),
+  ADHERENCE_EXCESS(
+      "adherence.excess",
+      "the four past weeks in the plan, and a log with the times of all sessions",
+      facts -> facts.knowsExcess() || nothingToChange(facts)),
+  EASY_SESSIONS(
+      "easy.sessions",
+      "the past weeks in the plan, and a log with ratings or heart rates",
+      facts -> facts.easySessions() != null || nothingToChange(facts)),
+  HEAVY_SHARE(
+      "heavy.share",
+      "a log of the last weeks with time and ratings, heart rates or powers",
+      facts ->
+          facts.heavyWork().isEmpty()
+              || facts.heavyWork().stream().anyMatch(work -> work.heavyShare() != null)),
+  TESTS_OR_LOG(
+      "tests.any",
+      "athlete.tests, or a log with tests and races",
+      facts -> facts.goalTests().any()),
+  RUN_FRESH(
+      "run.fresh",
+      "goal.run and a run race or test of the last 16 weeks under athlete.tests",
+      facts -> facts.runLegCost() != null),
+  TAPER_LENGTH(
+      "taper.length",
+      "block.taper-weeks or focus, the taper weeks, and a log of the weeks before",
+      facts -> facts.taper() == null || facts.taper().lengthKnown()),
+  TAPER_SESSIONS(
+      "taper.sessions",
+      "the taper weeks, and a log of the weeks before",
+      facts -> facts.taper() == null || facts.taper().sharesKnown()),
+  AVAILABLE("athlete.available", "hours and weekday under athlete.available", Facts::saysAvailable),
   BLOCK_PHASES(
       "block.phases",
       "block.peak-weeks and block.taper-weeks, or focus on the weeks",
@@ -146,6 +181,10 @@ public enum Need {
         .filter(method -> method.getParameterCount() == 0)
         .forEach(method -> keys.add("window." + method.getName()));
     return keys;
+  }
+
+  private static boolean nothingToChange(Facts facts) {
+    return facts.weeks().stream().noneMatch(Week::changeable);
   }
 
   private static boolean someWeek(Facts facts, Predicate<Week> known) {

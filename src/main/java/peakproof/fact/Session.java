@@ -143,6 +143,28 @@ public abstract sealed class Session implements Fact
     return minutes != null && minutes <= 0;
   }
 
+  /**
+   * Whether any of it is at race effort or harder than moderate; null when that cannot be told: a
+   * mean hides short fast parts.
+   */
+  @Nullable Boolean brisk() {
+    if (set == null) {
+      Domain mean =
+          DomainEdges.ofLogged(
+              written.recorded(), sport(), timeline.calibration(), timeline.constants());
+      return mean == null || mean == Domain.MODERATE ? null : (Boolean) true;
+    }
+    if (some(set.raceMinutes()) || some(set.domains().heavy()) || some(set.domains().severe())) {
+      return true;
+    }
+    return some(set.domains().unclassified()) ? null : (Boolean) false;
+  }
+
+  /** Unknown minutes are those of a part whose length cannot be known, but which is there. */
+  private static boolean some(@Nullable Double minutes) {
+    return minutes == null || minutes > 0;
+  }
+
   /** Minutes at race effort; none where it is not known. */
   public double raceMinutes() {
     Double race = set == null ? null : set.raceMinutes();

@@ -39,6 +39,7 @@ final class Timeline {
   private final RunHistory runs;
   private final RaceEffort effort;
   private final Skills skills;
+  private final Followed followed;
   private final Loads loads;
 
   Timeline(Dossier dossier, LocalDate asOf, Calibration calibration, Constants constants) {
@@ -56,7 +57,8 @@ final class Timeline {
     this.runs = new RunHistory(this);
     this.weeks = new Weeks(this, plan, log);
     this.bricks = findBricks();
-    this.loads = new Loads(this, new Followed(plan, this).pairs());
+    this.followed = new Followed(plan, this);
+    this.loads = new Loads(this, followed.pairs());
   }
 
   private LocalDate firstDay() {
@@ -214,6 +216,10 @@ final class Timeline {
 
   RaceEffort effort() {
     return effort;
+  }
+
+  Followed followed() {
+    return followed;
   }
 
   Loads loads() {

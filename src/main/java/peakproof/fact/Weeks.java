@@ -86,7 +86,7 @@ final class Weeks {
   }
 
   /** The weeks before, oldest first; an interrupted week says as little as a lighter one. */
-  private List<WeekVolume> volumes(Week week, Function<Week, @Nullable Double> amount) {
+  List<WeekVolume> volumes(Week week, Function<Week, @Nullable Double> amount) {
     return weeks.headMap(week.starts(), false).values().stream()
         .map(earlier -> volume(earlier, amount))
         .toList();
@@ -142,19 +142,20 @@ final class Weeks {
 
   /** How much less a day than in the reference weeks before the taper; null without enough. */
   @Nullable Double reduction(List<Day> days) {
-    if (days.isEmpty()) {
-      return null;
-    }
-    Week taper = taperStart(days.get(0).date());
-    return Exact.of(
-        TaperReduction.of(
-                days.stream().map(day -> day.isKnown() ? day.minutes() : null).toList(),
-                volumes(taper, Week::minutes),
-                timeline.constants())
-            .reduction());
+    return days.isEmpty()
+        ? null
+        : Exact.of(taperReduction(days, taperStart(days.get(0).date())).reduction());
   }
 
-  private Week taperStart(LocalDate first) {
+  /** Some days against the reference weeks before a week. */
+  TaperReduction taperReduction(List<Day> days, Week before) {
+    return TaperReduction.of(
+        days.stream().map(day -> day.isKnown() ? day.minutes() : null).toList(),
+        volumes(before, Week::minutes),
+        timeline.constants());
+  }
+
+  Week taperStart(LocalDate first) {
     return weeks.values().stream()
         .filter(week -> week.phase() == Phase.TAPER)
         .findFirst()

@@ -59,6 +59,7 @@ public final class Window implements Fact {
     tallies.put("sightingSwims", skills.practised(swims, "sighting"));
     tallies.put("bothSidesSwims", skills.practised(swims, "both-sides"));
     tallies.put("fastStartSwims", skills.practised(swims, "fast-start"));
+    tallies.put("briskSwims", Tally.count(swims, Swim::brisk, BRISK));
     tallies.put("swimsInCompany", Tally.count(swims, skills::inCompany, "company of the swims"));
   }
 
@@ -77,6 +78,7 @@ public final class Window implements Fact {
         Tally.longest(rides, skills::raceClothingMinutes, "kit of the rides"));
     tallies.put("raceBikeRides", Tally.count(rides, skills::raceBike, "kit of the rides"));
     tallies.put("longRides", new Tally(longRides.size(), null));
+    tallies.put("briskRides", Tally.count(rides, Ride::brisk, BRISK));
     tallies.put("aeroShare", skills.aeroShare(longRides));
   }
 
@@ -92,6 +94,8 @@ public final class Window implements Fact {
     tallies.put(
         "offBikeShare", new Tally(runs.isEmpty() ? 0 : (double) bricks.size() / runs.size(), null));
   }
+
+  private static final String BRISK = "set lines of the swims and rides in the log";
 
   private static @Nullable Double minutes(@Nullable Double seconds) {
     return seconds == null ? null : (Double) (seconds / 60);
@@ -184,6 +188,16 @@ public final class Window implements Fact {
   /** Swims in a group or supervised. */
   public double swimsInCompany() {
     return value("swimsInCompany");
+  }
+
+  /** Swims with something at race effort or harder than moderate. */
+  public double briskSwims() {
+    return value("briskSwims");
+  }
+
+  /** Rides with something at race effort or harder than moderate. */
+  public double briskRides() {
+    return value("briskRides");
   }
 
   /** Minutes of the longest ride. */

@@ -61,12 +61,15 @@ public record RepeatSet(
 
   /**
    * The same where no pace is asked for: whoever is told to swim easily off an interval swims as
-   * the interval allows, so that the clock cannot refute it.
+   * the interval allows, so that the clock cannot refute it, and a word is no pace to hold.
    */
   RepeatSet leftToTheSwimmer() {
-    return sendOff == null
-        ? this
-        : new RepeatSet(count, metres, pace, sendOff, rest, sessionSeconds, density, null);
+    return new RepeatSet(count, metres, pace, sendOff, rest, sessionSeconds, density, null);
+  }
+
+  /** True when its pace is known because it is asked for, and not guessed from an effort word. */
+  public boolean paced() {
+    return feasible != null;
   }
 
   /** Seconds behind the send-off at the last start; zero when every start is met. */

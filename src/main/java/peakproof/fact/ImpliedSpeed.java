@@ -1,0 +1,146 @@
+package peakproof.fact;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import peakproof.document.Effort;
+import peakproof.document.SetLine;
+import peakproof.document.Sport;
+import peakproof.document.Target;
+import peakproof.measure.Calibration;
+import peakproof.measure.Constant;
+import peakproof.measure.Pace;
+import peakproof.measure.Reading;
+
+/**
+ * A speed that entries imply: the mean of a logged session of the last eight weeks that has
+ * distance and time, or the pace a planned part asks for. Trail runs are left out, and so are runs
+ * of an athlete on wheels.
+ *
+ * @param session where it stands
+ * @param swimPace s/100 m; unknown for other sports
+ * @param runPace s/km; unknown for other sports
+ * @param bikeKmh km/h; unknown for other sports
+ * @param offEasyShare by which share it is off the athlete's tested easy pace, either way; unknown
+ *     but for one continuous easy part of a swim or run
+ * @param reading the entry in words
+ * @param otherReading the speed if the distance was meant in yards (swim) or miles
+ */
+public record ImpliedSpeed(
+    Session session,
+    @Nullable Double swimPace,
+    @Nullable Double runPace,
+    @Nullable Double bikeKmh,
+    @Nullable Double offEasyShare,
+    String reading,
+    String otherReading)
+    implements Fact {
+
+  static List<ImpliedSpeed> all(Timeline timeline, boolean wheels) {
+    LocalDate oldest =
+        timeline.asOf().minusWeeks((long) timeline.constant(Constant.LONG_WEEKS)).plusDays(1);
+    List<ImpliedSpeed> all = new ArrayList<>();
+    timeline
+        .sessions()
+        .filter(session -> session.endurance() && !session.date().isBefore(oldest))
+        .filter(session -> !(session instanceof Run && (wheels || trail(session))))
+        .forEach(session -> collect(session, timeline, all));
+    return all;
+  }
+
+  private static boolean trail(Session session) {
+    return "trail".equals(session.written.scene().where());
+  }
+
+  private static void collect(Session session, Timeline timeline, List<ImpliedSpeed> all) {
+    SetLine line = session.written.set();
+    boolean easy = line != null && oneEasyPart(line);
+    Double seconds = session.written.recorded().seconds();
+    Double metres = session.written.recorded().metres();
+    if (!session.planned() && seconds != null && metres != null && seconds > 0 && metres > 0) {
+      String label =
+          session.sport().word()
+              + " "
+              + Words.metres(metres, session.sport())
+              + " in "
+              + Words.minutes(seconds / 60)
+              + " on "
+              + Words.weekday(session.date());
+      all.add(of(session, metres / seconds, easy, label, timeline));
+    }
+    if (session.planned() && line != null) {
+      paces(line.parts(), session, easy, timeline, all);
+    }
+  }
+
+  private static void paces(
+      List<SetLine.Part> parts,
+      Session session,
+      boolean easy,
+      Timeline timeline,
+      List<ImpliedSpeed> all) {
+    for (SetLine.Part part : parts) {
+      if (part.target() instanceof Target.Pace pace && pace.secondsPerMetre() > 0) {
+        String label = session.label() + " on " + Words.weekday(session.date());
+        all.add(of(session, 1 / pace.secondsPerMetre(), easy, label, timeline));
+      }
+      if (part.work() instanceof SetLine.Group group) {
+        paces(group.parts(), session, easy, timeline, all);
+      }
+    }
+  }
+
+  private static boolean oneEasyPart(SetLine line) {
+    SetLine.Part part = line.parts().get(0);
+    return line.parts().size() == 1
+        && part.count() == 1
+        && part.effort() == Effort.EASY
+        && !(part.work() instanceof SetLine.Group);
+  }
+
+  private static ImpliedSpeed of(
+      Session session, double speed, boolean easy, String label, Timeline timeline) {
+    Sport sport = session.sport();
+    double other = speed * (sport == Sport.SWIM ? Pace.YARD : Pace.MILE / 1000);
+    Double usual = easy ? easySpeed(sport, timeline) : null;
+    return new ImpliedSpeed(
+        session,
+        sport == Sport.SWIM ? (Double) Exact.of(100 / speed) : null,
+        sport == Sport.RUN ? (Double) Exact.of(1000 / speed) : null,
+        sport == Sport.BIKE ? (Double) Exact.of(Pace.kmh(speed, 1)) : null,
+        usual == null ? null : (Double) Exact.of(Math.abs(usual / speed - 1)),
+        label + ": " + words(sport, speed),
+        words(sport, other));
+  }
+
+  /** Metres a second of easy swimming or running by tests; a goal says nothing of it. */
+  private static @Nullable Double easySpeed(Sport sport, Timeline timeline) {
+    Calibration athlete = timeline.calibration();
+    Reading critical = athlete.thresholdSwimPace();
+    Reading open = athlete.openMarathonPace();
+    Double swim = critical.tested() ? critical.value() : null;
+    Double run = open.tested() ? open.value() : null;
+    return switch (sport) {
+      case SWIM ->
+          swim == null ? null : (Double) (100 / (swim + timeline.constant(Constant.SWIM_EASY)));
+      case RUN ->
+          run == null ? null : (Double) (1000 / (run * timeline.constant(Constant.RUN_EASY)));
+      case BIKE, STRENGTH, OTHER -> null;
+    };
+  }
+
+  private static String words(Sport sport, double speed) {
+    return switch (sport) {
+      case SWIM -> Words.swimPace(100 / speed);
+      case RUN -> Words.runPace(1000 / speed);
+      default -> String.format(Locale.ROOT, "%.1f km/h", Pace.kmh(speed, 1));
+    };
+  }
+
+  @Override
+  public List<Where> where() {
+    return session.where();
+  }
+}

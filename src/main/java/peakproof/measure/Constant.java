@@ -122,7 +122,6 @@ public enum Constant {
   SPIKE_MODERATE(Unit.SHARE),
   SPIKE_LARGE(Unit.SHARE),
   TAPER_REFERENCE_WEEKS(Unit.NUMBER),
-  TAPER_ONSET(Unit.SHARE),
   COVERAGE_LEAST(Unit.SHARE),
 
   // After a gap.

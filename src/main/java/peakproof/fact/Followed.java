@@ -2,14 +2,11 @@ package peakproof.fact;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Log;
 import peakproof.document.Plan;
@@ -26,10 +23,6 @@ import peakproof.measure.SetBreakdown;
  */
 final class Followed {
   private static final Set<String> CANCELLED = Set.of("illness", "closed");
-
-  /** What a planned and a done session must share to be held against each other, round by round. */
-  private static final List<Function<Matching.Entry, LocalDate>> ROUNDS =
-      List.of(Matching.Entry::date, Followed::monday, entry -> LocalDate.MIN);
 
   private final Timeline timeline;
   private final Map<Matching.Entry, peakproof.document.Session> written = new HashMap<>();
@@ -61,41 +54,7 @@ final class Followed {
                       session.written.at(), session.date(), session.sport(), session.minutes());
               done.put(entry, session);
             });
-    this.matching = matched(wanted, List.copyOf(done.keySet()));
-  }
-
-  /**
-   * Day by day, then what is left week by week, then over the ends of weeks. In one go a missed
-   * ride of a Thursday would take the long one of the Saturday, and a missed run of a Sunday the
-   * short one of the next Tuesday, and so on through the weeks.
-   */
-  private Matching matched(List<Matching.Entry> wanted, List<Matching.Entry> came) {
-    List<Matching.Pair> pairs = new ArrayList<>();
-    List<Matching.Entry> missed = wanted;
-    List<Matching.Entry> left = came;
-    for (Function<Matching.Entry, LocalDate> near : ROUNDS) {
-      Map<LocalDate, List<Matching.Entry>> groups = new TreeMap<>();
-      missed.forEach(e -> groups.computeIfAbsent(near.apply(e), key -> new ArrayList<>()).add(e));
-      List<Matching.Entry> stillMissed = new ArrayList<>();
-      List<Matching.Entry> stillLeft = new ArrayList<>(left);
-      groups.forEach(
-          (key, group) -> {
-            List<Matching.Entry> its =
-                stillLeft.stream().filter(e -> near.apply(e).equals(key)).toList();
-            Matching round = Matching.of(group, its, timeline.constants());
-            pairs.addAll(round.pairs());
-            stillMissed.addAll(round.missed());
-            round.pairs().forEach(pair -> stillLeft.remove(pair.done()));
-          });
-      missed = stillMissed;
-      left = stillLeft;
-    }
-    pairs.sort(Comparator.comparing(pair -> pair.planned().date()));
-    return new Matching(List.copyOf(pairs), List.copyOf(missed), List.copyOf(left));
-  }
-
-  private static LocalDate monday(Matching.Entry entry) {
-    return Week.monday(entry.date());
+    this.matching = MatchRounds.of(wanted, List.copyOf(done.keySet()), timeline.constants());
   }
 
   /** A planned session and the one it became. */
@@ -167,7 +126,7 @@ final class Followed {
   }
 
   private static boolean in(LocalDate monday, Matching.Entry entry) {
-    return monday(entry).equals(monday);
+    return MatchRounds.monday(entry).equals(monday);
   }
 
   private boolean optional(Matching.Entry entry) {

@@ -13,6 +13,7 @@ import peakproof.measure.Calibration;
 import peakproof.measure.Constant;
 import peakproof.measure.Pace;
 import peakproof.measure.Reading;
+import peakproof.measure.UnitSlip;
 
 /**
  * A speed that entries imply: the mean of a logged session of the last eight weeks that has
@@ -20,22 +21,22 @@ import peakproof.measure.Reading;
  * of an athlete on wheels.
  *
  * @param session where it stands
- * @param swimPace s/100 m; unknown for other sports
- * @param runPace s/km; unknown for other sports
- * @param bikeKmh km/h; unknown for other sports
+ * @param unitSlip true when it lies where only a slip of units would bring it
  * @param offEasyShare by which share it is off the athlete's tested easy pace, either way; unknown
  *     but for one continuous easy part of a swim or run
  * @param reading the entry in words
+ * @param believed the speeds of the sport that are no slip
  * @param otherReading the speed if the distance was meant in yards (swim) or miles
+ * @param easy the tested easy pace that one easy part is held against, in words
  */
 public record ImpliedSpeed(
     Session session,
-    @Nullable Double swimPace,
-    @Nullable Double runPace,
-    @Nullable Double bikeKmh,
+    boolean unitSlip,
     @Nullable Double offEasyShare,
     String reading,
-    String otherReading)
+    String believed,
+    String otherReading,
+    String easy)
     implements Fact {
 
   static List<ImpliedSpeed> all(Timeline timeline, boolean wheels) {
@@ -107,12 +108,12 @@ public record ImpliedSpeed(
     Double usual = easy ? easySpeed(sport, timeline) : null;
     return new ImpliedSpeed(
         session,
-        sport == Sport.SWIM ? (Double) Exact.of(100 / speed) : null,
-        sport == Sport.RUN ? (Double) Exact.of(1000 / speed) : null,
-        sport == Sport.BIKE ? (Double) Exact.of(Pace.kmh(speed, 1)) : null,
+        Boolean.TRUE.equals(UnitSlip.of(sport, speed, 1, timeline.constants())),
         usual == null ? null : (Double) Exact.of(Math.abs(usual / speed - 1)),
         label + ": " + words(sport, speed),
-        words(sport, other));
+        believed(sport, timeline),
+        (sport == Sport.SWIM ? "in yards it is " : "in miles it is ") + words(sport, other),
+        usual == null ? "not held against it" : words(sport, usual));
   }
 
   /** Metres a second of easy swimming or running by tests; a goal says nothing of it. */
@@ -128,6 +129,24 @@ public record ImpliedSpeed(
       case RUN ->
           run == null ? null : (Double) (1000 / (run * timeline.constant(Constant.RUN_EASY)));
       case BIKE, STRENGTH, OTHER -> null;
+    };
+  }
+
+  private static String believed(Sport sport, Timeline timeline) {
+    return switch (sport) {
+      case SWIM ->
+          Words.swimPace(timeline.constant(Constant.PLAUSIBLE_SWIM_FROM))
+              + " to "
+              + Words.swimPace(timeline.constant(Constant.PLAUSIBLE_SWIM_TO));
+      case RUN ->
+          Words.runPace(timeline.constant(Constant.PLAUSIBLE_RUN_FROM))
+              + " to "
+              + Words.runPace(timeline.constant(Constant.PLAUSIBLE_RUN_TO));
+      default ->
+          Words.number(timeline.constant(Constant.PLAUSIBLE_RIDE_FROM))
+              + " to "
+              + Words.number(timeline.constant(Constant.PLAUSIBLE_RIDE_TO))
+              + " km/h";
     };
   }
 

@@ -6,31 +6,42 @@ import peakproof.document.Athlete;
 import peakproof.measure.Calibration;
 import peakproof.measure.Constant;
 import peakproof.measure.Constants;
-import peakproof.measure.EnduranceTime;
+import peakproof.measure.RunLegRatio;
 
 /**
  * The goal of the run against the same distance run fresh, as the newest race or test projects it
- * by the usual and by the cautious exponent.
+ * by the usual and by the cautious exponent. The kinder of the two decides.
  *
  * @param pointer the goal's entry
  * @param runMinutes the goal
  * @param freshMinutes run fresh, by the usual exponent
  * @param freshCautiousMinutes run fresh, by the cautious exponent
- * @param costShare by which share the goal is slower than fresh; negative when it is faster
- * @param costCautiousShare the same by the cautious exponent
+ * @param leastShare by which share the goal should at least be slower than fresh
+ * @param mostShare by which share it may be slower before it is worth a word
+ * @param tooNear true when it is less than the first share slower by both exponents
+ * @param fasterThanFresh true when it is faster than fresh by both
+ * @param tooFar true when it is more than the second share slower by both
  */
 public record RunLegCost(
     String pointer,
     double runMinutes,
     double freshMinutes,
     double freshCautiousMinutes,
-    double costShare,
-    double costCautiousShare)
+    double leastShare,
+    double mostShare,
+    boolean tooNear,
+    boolean fasterThanFresh,
+    boolean tooFar)
     implements Fact {
 
-  /** True when the goal asks for more than even the usual exponent gives for fresh legs. */
-  public boolean fasterThanFresh() {
-    return costShare < 0;
+  /** By which share the goal is slower than fresh; negative when it is faster. */
+  public double costShare() {
+    return Exact.of(runMinutes / freshMinutes - 1);
+  }
+
+  /** The same by the cautious exponent. */
+  public double costCautiousShare() {
+    return Exact.of(runMinutes / freshCautiousMinutes - 1);
   }
 
   /** Null without a goal for the run, its length, or a race or test to project from. */
@@ -43,19 +54,24 @@ public record RunLegCost(
     if (minutes == null || leg == null || metres == null || seconds == null) {
       return null;
     }
-    double usual = fresh(metres, seconds, leg, constants.of(Constant.RIEGEL_EXPONENT));
-    double cautious = fresh(metres, seconds, leg, constants.of(Constant.RIEGEL_CAUTIOUS));
+    RunLegRatio ratio = RunLegRatio.projected(60 * minutes, leg, metres, seconds, constants);
+    Double usual = ratio.usual().value();
+    Double cautious = ratio.cautious().value();
+    RunLegRatio.Verdict verdict = ratio.verdict(constants);
+    if (usual == null || cautious == null || verdict == null) {
+      return null;
+    }
+    boolean faster = verdict == RunLegRatio.Verdict.IMPLAUSIBLE;
     return new RunLegCost(
         goal.pointer(),
         minutes,
-        usual,
-        cautious,
-        Exact.of(minutes / usual - 1),
-        Exact.of(minutes / cautious - 1));
-  }
-
-  private static double fresh(double metres, double seconds, double leg, double exponent) {
-    return EnduranceTime.scaled(metres, seconds, leg, exponent) / 60;
+        minutes / usual,
+        minutes / cautious,
+        Exact.of(constants.of(Constant.RUN_LEG_QUESTION) - 1),
+        Exact.of(constants.of(Constant.RUN_LEG_GENEROUS) - 1),
+        faster || verdict == RunLegRatio.Verdict.QUESTIONABLE,
+        faster,
+        verdict == RunLegRatio.Verdict.GENEROUS);
   }
 
   @Override

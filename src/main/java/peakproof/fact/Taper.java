@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
-import peakproof.measure.Constant;
+import peakproof.measure.TaperLength;
 import peakproof.measure.TaperReduction;
 
 /**
@@ -66,18 +66,21 @@ public record Taper(
   }
 
   private static Length length(List<Week> taper, Timeline timeline) {
-    double least = 1 - timeline.constant(Constant.TAPER_ONSET);
-    for (Week week : taper) {
-      TaperReduction cut = timeline.weeks().taperReduction(week.days(), taper.get(0));
-      Double day = cut.referenceDay();
-      if (!week.known() || day == null || cut.reduction() == null) {
-        return UNKNOWN;
-      }
-      if (cut.reduction() >= least - 1e-9) {
-        return new Length(week.daysToRace(), true, Exact.of(7 * day / 60));
-      }
-    }
-    return new Length(null, true, null);
+    Week first = taper.get(0);
+    TaperLength length =
+        TaperLength.of(
+            taper.stream()
+                .map(week -> new TaperLength.Week(week.starts(), week.minutes()))
+                .toList(),
+            timeline.weeks().volumes(first, Week::minutes),
+            timeline.raceDate(),
+            timeline.constants());
+    Double day = timeline.weeks().taperReduction(first.days(), first).referenceDay();
+    Long days = length.days();
+    return new Length(
+        days == null ? null : (Double) (double) days,
+        days != null || day != null && taper.stream().allMatch(Week::known),
+        day == null ? null : (Double) Exact.of(7 * day / 60));
   }
 
   private static boolean counts(Week week) {

@@ -316,7 +316,7 @@ final class Engine {
   }
 
   /** A word before the name, since a rule may be named as a keyword of Java. */
-  private static String packageOf(String slug) {
+  static String packageOf(String slug) {
     return GENERATED + "rule_" + slug.replace('-', '_');
   }
 }

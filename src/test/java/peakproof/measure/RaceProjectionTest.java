@@ -7,6 +7,7 @@ import static peakproof.measure.Lines.metres;
 import static peakproof.measure.Lines.minutes;
 import static peakproof.measure.Lines.part;
 
+import java.util.List;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import peakproof.document.Effort;
@@ -188,8 +189,8 @@ class RaceProjectionTest {
 
   @Test
   void legsAddUpInEveryColumn() {
-    Projected one = Projected.known(new Projected.Range(1, 2, 3), java.util.List.of());
-    Projected other = Projected.known(new Projected.Range(10, 20, 30), java.util.List.of());
+    Projected one = Projected.known(new Projected.Range(1, 2, 3), List.of(), List.of());
+    Projected other = Projected.known(new Projected.Range(10, 20, 30), List.of(), List.of());
     assertThat(one.then(other).range()).isEqualTo(new Projected.Range(11, 22, 33));
   }
 

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -57,16 +58,13 @@ public final class RuleVariants {
   private All all() {
     for (Card card : shipped.cards().values()) {
       Path file = Path.of(shipped.origin().get(card.rule()) + ".drl");
-      String text = new String(RuleFolder.bytes(file), StandardCharsets.UTF_8);
+      String text = new String(RuleListing.bytes(file), StandardCharsets.UTF_8);
       ConditionVariants.of(parse(text).shape())
           .forEach((what, changed) -> make(card, what, parse(changed)));
     }
     Map<String, Engine.Parsed> parsed = new TreeMap<>();
     made.forEach((key, each) -> parsed.put(key, each.parsed()));
-    Engine.Built built = Engine.build(parsed, facts.wordLists().values());
-    if (!built.troubles().isEmpty()) {
-      throw new IllegalStateException(built.troubles().toString());
-    }
+    Engine.Built built = Objects.requireNonNull(Engine.build(parsed, facts.wordLists().values()));
     made.forEach((key, each) -> load(key, each, built));
     return new All(variants, notBuilt);
   }
@@ -87,7 +85,7 @@ public final class RuleVariants {
   }
 
   private void load(String key, Made each, Engine.Built built) {
-    String start = Engine.GENERATED + key.replace('-', '_') + ".";
+    String start = Engine.packageOf(key) + ".";
     List<String> models = built.models().stream().filter(model -> model.startsWith(start)).toList();
     KieBase knowledge = Engine.load(built.classes(), models);
     add(each.card(), each.what(), knowledge);

@@ -8,7 +8,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** Reads documents that a test writes out. */
-final class Texts {
+public final class Texts {
   static final String EVENT =
       """
       event:
@@ -46,7 +46,8 @@ final class Texts {
     return faults.stream().map(Fault::toString).toList();
   }
 
-  static Dossier dossier(
+  /** A plan with what belongs to it; a test fails when a document of it is wrong. */
+  public static Dossier dossier(
       String plan, @Nullable String event, @Nullable String log, @Nullable String house) {
     List<Fault> faults = new ArrayList<>();
     Tree planTree = Objects.requireNonNull(tree("plan.yaml", plan, faults));

@@ -3,18 +3,14 @@ package peakproof.fact;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import peakproof.document.Documents;
 import peakproof.document.Dossier;
+import peakproof.document.Texts;
 import peakproof.measure.ShippedConstants;
 
 class LoadsTest {
@@ -22,9 +18,9 @@ class LoadsTest {
   private static final LocalDate FIRST = LocalDate.parse("2027-05-03");
 
   @Test
-  void whoDoesExactlyThePlanShowsNoStepAtTheAsOfDate(@TempDir Path folder) throws IOException {
+  void whoDoesExactlyThePlanShowsNoStepAtTheAsOfDate() {
     // easy is expected at 3 and steady at 4; this athlete rates both half as much again
-    List<Double> weeks = weekLoads(facts(folder, 4.5, 6));
+    List<Double> weeks = weekLoads(facts(4.5, 6));
     assertThat(weeks).hasSize(6);
     weeks.forEach(load -> assertThat(load).isCloseTo(weeks.get(0), EXACT));
     // 40 x 4.5 + 60 x 6 + 90 x 4.5
@@ -32,15 +28,15 @@ class LoadsTest {
   }
 
   @Test
-  void plannedLoadsStandAsTheyAreUntilEnoughIsMatched(@TempDir Path folder) throws IOException {
-    List<Double> weeks = weekLoads(facts(folder, 3, 4));
+  void plannedLoadsStandAsTheyAreUntilEnoughIsMatched() {
+    List<Double> weeks = weekLoads(facts(3, 4));
     weeks.forEach(load -> assertThat(load).isCloseTo(40 * 3 + 60 * 4 + 90 * 3, EXACT));
   }
 
   @Test
-  void aSessionWithoutRatingLeavesItsWeekUnknown(@TempDir Path folder) throws IOException {
+  void aSessionWithoutRatingLeavesItsWeekUnknown() {
     String log = log(4.5, 6).replaceFirst("rpe: 4.5", "heart-rate: 120bpm");
-    Measured first = weekLoad(facts(folder, log), FIRST);
+    Measured first = weekLoad(facts(log), FIRST);
     assertThat(first.value()).isNull();
     assertThat(first.unknown()).isEqualTo("time and rating of every session");
   }
@@ -61,12 +57,12 @@ class LoadsTest {
         .orElseThrow();
   }
 
-  private static Facts facts(Path folder, double easy, double steady) throws IOException {
-    return facts(folder, log(easy, steady));
+  private static Facts facts(double easy, double steady) {
+    return facts(log(easy, steady));
   }
 
   /** Six weeks alike, the first three of them done. */
-  private static Facts facts(Path folder, String log) throws IOException {
+  private static Facts facts(String log) {
     StringBuilder weeks = new StringBuilder();
     for (int week = 1; week < 6; week++) {
       weeks
@@ -76,8 +72,7 @@ class LoadsTest {
           .append(FIRST)
           .append("}\n");
     }
-    Files.writeString(
-        folder.resolve("plan.yaml"),
+    String plan =
         """
         plan:
           format: 1
@@ -90,10 +85,8 @@ class LoadsTest {
                 thu: [{bike: 1h steady}]
                 sat: [{bike: 1h30 easy}]
         """
-            + weeks.toString().indent(0));
-    Files.writeString(folder.resolve("log.yaml"), log);
-    Dossier dossier =
-        Objects.requireNonNull(Documents.read(folder.resolve("plan.yaml"), null).dossier());
+            + weeks;
+    Dossier dossier = Texts.dossier(plan, null, log, null);
     return Facts.of(dossier, LocalDate.parse("2027-05-23"), ShippedConstants.constants());
   }
 

@@ -12,8 +12,6 @@ import peakproof.measure.Projected.Range;
  * long rides, those of race effort where there are any. Common practice, no source.
  */
 final class BikeLeg {
-  private static final double SEA_LEVEL = 101_325;
-
   private BikeLeg() {}
 
   static Projected projected(

@@ -41,11 +41,8 @@ final class Skills {
         "practise of the swims in the log");
   }
 
-  Tally openWater(List<Swim> swims) {
-    return Tally.count(
-        swims,
-        swim -> said(swim, swim.openWater(), swim.written.scene().where() != null, logsVenue),
-        "where of the swims in the log");
+  @Nullable Boolean openWater(Swim swim) {
+    return said(swim, swim.openWater(), swim.written.scene().where() != null, logsVenue);
   }
 
   /** In open water the kit list is complete, and without one no wetsuit is worn. */

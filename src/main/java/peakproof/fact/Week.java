@@ -142,10 +142,11 @@ public final class Week implements Fact {
     return of(Swim.class).count();
   }
 
-  /** Swims in open water; unknown when a logged swim does not say where it was. */
-  public @Nullable Double openWaterSwims() {
-    Tally swims = timeline.skills().openWater(of(Swim.class).toList());
-    return swims.doubt() == null ? (Double) swims.value() : null;
+  /** Swims in open water, with those of a log that never says where: they may have been. */
+  public double openWaterSwims() {
+    return of(Swim.class)
+        .filter(swim -> !Boolean.FALSE.equals(timeline.skills().openWater(swim)))
+        .count();
   }
 
   /** Rides. */

@@ -40,7 +40,7 @@ public final class Window implements Fact {
   private void tallySwims(List<Swim> swims) {
     Skills skills = timeline.skills();
     Double stated = statesLately() ? timeline.lately().longestSwimMetres() : null;
-    tallies.put("openWaterSwims", statedOpenWater(skills.openWater(swims)));
+    tallies.put("openWaterSwims", statedOpenWater(Tally.count(swims, skills::openWater, WHERE)));
     tallies.put("wetsuitSwims", Tally.count(swims, skills::wetsuit, "log kit of open-water swims"));
     tallies.put(
         "longestWetsuitSwimMinutes",
@@ -95,6 +95,7 @@ public final class Window implements Fact {
         "offBikeShare", new Tally(runs.isEmpty() ? 0 : (double) bricks.size() / runs.size(), null));
   }
 
+  private static final String WHERE = "where of the swims in the log";
   private static final String BRISK = "set lines of the swims and rides in the log";
 
   private static @Nullable Double minutes(@Nullable Double seconds) {

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
 public final class EnduranceTime {
   private EnduranceTime() {}
 
-  /** The time in seconds for a distance, from another distance and its time. */
+  /** The time in seconds for a distance, from another distance and its time, all above zero. */
   public static double scaled(double metres, double seconds, double toMetres, double exponent) {
     return seconds * pow(toMetres / metres, exponent);
   }

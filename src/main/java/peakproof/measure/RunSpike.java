@@ -48,8 +48,9 @@ public record RunSpike(
     double longest = 0;
     for (Run run : before) {
       Double known = run.metres;
-      boolean counts = known != null && Limit.countable(known);
-      longest = counts ? Math.max(longest, known) : longest;
+      if (known != null && Limit.countable(known)) {
+        longest = Math.max(longest, known);
+      }
     }
     if (longest <= 0) {
       return without(

@@ -8,8 +8,8 @@ import org.jspecify.annotations.Nullable;
  * (Banister 1991; Morton, Fitz-Clark and Banister 1990, J Appl Physiol 69:1171, from memory).
  */
 public final class Trimp {
-  /** How far a share may be past the maximum: three beats of a small reserve. */
-  private static final double MOST_SHARE = 1.1;
+  /** Three beats past a stated maximum, of the smallest reserve there is. */
+  private static final double MOST_SHARE = 1.15;
 
   private Trimp() {}
 
@@ -39,7 +39,8 @@ public final class Trimp {
    * Some steady work.
    *
    * @param minutes from zero
-   * @param reserve mean share of the heart-rate reserve, 0 to 1
+   * @param reserve mean share of the heart-rate reserve, 0 to 1.15: the stated maximum may be a few
+   *     beats low
    */
   public record Stretch(double minutes, double reserve) {}
 

@@ -88,13 +88,18 @@ final class Followed {
       List<Matching.Entry> wanted) {
     for (peakproof.document.Session session = first; session != null; session = session.then()) {
       Sport sport = session.sport();
-      if (sport != null && sport.racing() && !week.without().containsKey(sport.word())) {
+      if (sport != null && sport.racing() && !without(week, session, sport)) {
         Matching.Entry entry =
             new Matching.Entry(session.at(), date, sport, minutes(session, sport));
         written.put(entry, session);
         wanted.add(entry);
       }
     }
+  }
+
+  private static boolean without(PlanWeek week, peakproof.document.Session session, Sport sport) {
+    return week.without().containsKey(sport.word())
+        || session.scene().openWater() && week.without().containsKey("open-water");
   }
 
   private @Nullable Double minutes(peakproof.document.Session session, Sport sport) {

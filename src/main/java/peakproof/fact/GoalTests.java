@@ -38,9 +38,10 @@ public record GoalTests(
 
   static GoalTests of(Plan plan, Timeline timeline, boolean logged) {
     peakproof.document.Goal goal = plan.goal();
-    Double swim = days(Sport.SWIM, plan.athlete().tests(), timeline);
-    Double bike = days(Sport.BIKE, plan.athlete().tests(), timeline);
-    Double run = days(Sport.RUN, plan.athlete().tests(), timeline);
+    List<Athlete.Test> tests = plan.athlete().tests();
+    Double swim = days(Sport.SWIM, tests, timeline);
+    Double bike = days(Sport.BIKE, tests, timeline);
+    Double run = days(Sport.RUN, tests, timeline);
     boolean swims = goal != null && goal.swim() != null;
     boolean rides = goal != null && goal.bike() != null;
     boolean runs = goal != null && goal.run() != null;
@@ -53,14 +54,14 @@ public record GoalTests(
         .forEach(newest::add);
     return new GoalTests(
         goal == null ? plan.at() : goal.at(),
-        swims && !toCome(Sport.SWIM, timeline),
-        rides && !toCome(Sport.BIKE, timeline),
-        runs && !toCome(Sport.RUN, timeline),
+        swims && !toCome(Sport.SWIM, tests, timeline),
+        rides && !toCome(Sport.BIKE, tests, timeline),
+        runs && !toCome(Sport.RUN, tests, timeline),
         swim,
         bike,
         run,
         String.join(", ", newest),
-        logged || !plan.athlete().tests().isEmpty());
+        logged || !tests.isEmpty());
   }
 
   private static String words(Sport sport, @Nullable Double days) {
@@ -83,8 +84,10 @@ public record GoalTests(
         .orElse(null);
   }
 
-  private static boolean toCome(Sport sport, Timeline timeline) {
-    return timeline.sessions().anyMatch(session -> session.planned() && shows(session, sport));
+  private static boolean toCome(Sport sport, List<Athlete.Test> listed, Timeline timeline) {
+    return timeline.sessions().anyMatch(session -> session.planned() && shows(session, sport))
+        || listed.stream()
+            .anyMatch(test -> test.sport() == sport && test.date().isAfter(timeline.asOf()));
   }
 
   /** A test of the sport, a race that has its leg, or a swim set with the pace it was held at. */

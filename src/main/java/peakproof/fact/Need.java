@@ -86,15 +86,15 @@ public enum Need {
       facts -> facts.plannedSessions().allMatch(Session::longestIsLogged)),
   ADHERENCE_SESSIONS(
       "adherence.sessions",
-      "the four past weeks in the plan, and a log of all their days",
+      Entries.PAST_WEEKS,
       facts -> !facts.adherence().isEmpty() || nothingToChange(facts)),
   ADHERENCE_EXCESS(
       "adherence.excess",
-      "the four past weeks in the plan, and a log with the times of all sessions",
+      Entries.PAST_WEEKS,
       facts -> facts.knowsExcess() || nothingToChange(facts)),
   EASY_SESSIONS(
       "easy.sessions",
-      "the past weeks in the plan, and a log with ratings or heart rates",
+      Entries.PAST_WEEKS,
       facts -> facts.easySessions() != null || nothingToChange(facts)),
   HEAVY_SHARE(
       "heavy.share",
@@ -123,6 +123,12 @@ public enum Need {
       "block.phases",
       "block.peak-weeks and block.taper-weeks, or focus on the weeks",
       facts -> facts.block().peakWeeks() != null && facts.block().taperWeeks() != null);
+
+  /** Entries that settle more than one need: they are then asked for once. */
+  private static final class Entries {
+    static final String PAST_WEEKS =
+        "the past four weeks in the plan, and a log of all their days with times and ratings";
+  }
 
   private static final Map<String, Need> BY_KEY =
       Arrays.stream(values()).collect(Collectors.toMap(Need::key, Function.identity()));

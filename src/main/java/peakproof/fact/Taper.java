@@ -11,7 +11,7 @@ import peakproof.measure.TaperReduction;
  * The taper as written, against the last weeks before it that were not lighter.
  *
  * @param lengthDays days from its first week with clearly less training to race day; unknown
- *     without one, and when a week before it or of it is not known
+ *     without one, when a week before it or of it is not known, and once that week is over
  * @param lengthKnown true when its length, or that it has none, can be told
  * @param referenceHours hours a week of the weeks before; unknown like the length
  * @param sessionsShare sessions a week against the weeks before, race week and strength left out; a
@@ -77,8 +77,10 @@ public record Taper(
             timeline.constants());
     Double day = timeline.weeks().taperReduction(first.days(), first).referenceDay();
     Long days = length.days();
+    boolean open =
+        taper.stream().anyMatch(w -> w.starts().equals(length.onset()) && w.changeable());
     return new Length(
-        days == null ? null : (Double) (double) days,
+        days == null || !open ? null : (Double) (double) days,
         days != null || day != null && taper.stream().allMatch(Week::known),
         day == null ? null : (Double) Exact.of(7 * day / 60));
   }

@@ -8,11 +8,11 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Where the classes of the tests come from, for a compiler or another process. */
-final class TestClassPath {
+public final class TestClassPath {
   private TestClassPath() {}
 
   /** A test runner may load classes from elsewhere than its own class path. */
-  static String text() {
+  public static String text() {
     Stream<String> entries =
         TestClassPath.class.getClassLoader() instanceof URLClassLoader loader
             ? Stream.of(loader.getURLs()).map(URL::getPath)

@@ -48,8 +48,8 @@ import peakproof.fact.Findings;
  * rules to classes, from classes to a rule base. A new version of the engine is paid for here.
  */
 final class Engine {
-  /** How the packages begin into which the engine puts the classes it makes, one for each rule. */
-  static final String GENERATED = "peakproof.rules.rule_";
+  /** Where the engine puts the classes it makes; each rule has a package of its own below. */
+  static final String GENERATED = "peakproof.rules.";
 
   private final String text;
   private final List<RuleShape.Piece> strays = new ArrayList<>();
@@ -317,6 +317,6 @@ final class Engine {
 
   /** A word before the name, since a rule may be named as a keyword of Java. */
   static String packageOf(String slug) {
-    return GENERATED + slug.replace('-', '_');
+    return GENERATED + "rule_" + slug.replace('-', '_');
   }
 }

@@ -42,8 +42,8 @@ final class Assembly {
     this.severities = new Severities(resolved, dossier.plan());
   }
 
-  Audit audit() {
-    Judge judge = new Judge(rules, dossier.plan(), facts, resolved.settings());
+  Audit audit(Watchdog watchdog) throws RunawayRule {
+    Judge judge = new Judge(rules, dossier.plan(), facts, resolved.settings(), watchdog);
     Composer composer = new Composer(dossier, facts.single(), severities);
     Map<String, Judge.Outcome> outcomes = judge.judge();
     outcomes.forEach((rule, outcome) -> sort(rules.card(rule), outcome, composer));

@@ -3,6 +3,7 @@ package peakproof.audit;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Documents;
 import peakproof.document.Dossier;
@@ -13,9 +14,13 @@ import peakproof.rule.Resolution;
 import peakproof.rule.RuleFolder;
 import peakproof.rule.Ruleset;
 
-/** Audits plans with one set of rules. Nothing in it changes, so all plans share it. */
+/**
+ * Audits plans with one set of rules. Nothing in it changes, so all plans share it, until a rule
+ * runs away: then it judges no further.
+ */
 public final class Auditor {
   private final Ruleset rules;
+  private final Watchdog watchdog = new Watchdog();
 
   private Auditor(Ruleset rules) {
     this.rules = rules;
@@ -36,11 +41,25 @@ public final class Auditor {
 
     /** A document of it is wrong, or the house asks for what the rules do not have. */
     record Wrong(List<Fault> faults) implements Outcome {}
+
+    /** A rule did not come to its end on it or on a plan before; nothing can be said of it. */
+    record Stopped(Fault rule) implements Outcome {}
   }
 
-  /** Faults of the rules; the sound ones still judge. */
+  /** Faults of the rules, with that of one that ran away; the sound ones still judge. */
   public List<Fault> ruleFaults() {
-    return rules.faults();
+    RunawayRule runaway = watchdog.bitten();
+    return runaway == null
+        ? rules.faults()
+        : Stream.concat(rules.faults().stream(), Stream.of(fault(runaway))).toList();
+  }
+
+  private Fault fault(RunawayRule runaway) {
+    return rules.fault(
+        runaway.rule,
+        (runaway.rule == null ? "a rule" : "the rule '" + runaway.rule + "'") + " " + runaway.what,
+        "a rule is done with a plan in a blink",
+        "tie its facts together by what they have in common, such as the same week");
   }
 
   /** The rules. */
@@ -90,6 +109,11 @@ public final class Auditor {
     }
     LocalDate day = asOf == null ? Facts.lastKnownDay(dossier) : asOf;
     Facts facts = Facts.of(dossier, day, resolved.constants());
-    return new Outcome.Judged(new Assembly(rules, dossier, resolved, facts, day).audit());
+    try {
+      Assembly assembly = new Assembly(rules, dossier, resolved, facts, day);
+      return new Outcome.Judged(assembly.audit(watchdog));
+    } catch (RunawayRule runaway) {
+      return new Outcome.Stopped(fault(runaway));
+    }
   }
 }

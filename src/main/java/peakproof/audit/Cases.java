@@ -8,9 +8,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Documents;
 import peakproof.document.Dossier;
+import peakproof.document.Fault;
 import peakproof.document.Reading;
 import peakproof.rule.Case;
 import peakproof.rule.Severity;
@@ -59,7 +61,11 @@ public final class Cases {
       List<String> wrong = differences(tried, judged.audit());
       return new CaseResult(tried.rule(), tried.name(), wrong.isEmpty(), String.join("; ", wrong));
     }
-    return new CaseResult(tried.rule(), tried.name(), false, "" + outcome);
+    String why =
+        outcome instanceof Auditor.Outcome.Wrong wrong
+            ? wrong.faults().stream().map(Fault::toString).collect(Collectors.joining("; "))
+            : "a rule did not come to its end";
+    return new CaseResult(tried.rule(), tried.name(), false, why);
   }
 
   /** What an audit has that a case does not ask for, and the other way round. */

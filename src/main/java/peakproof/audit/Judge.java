@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.kie.api.runtime.KieSession;
@@ -27,21 +28,23 @@ import peakproof.rule.Ruleset;
 final class Judge {
   private static final String WINDOW = "window.";
 
-  /** More firings than any plan of a year could need; a rule that goes on is broken. */
+  /** More firings of one rule than any plan of a year could need; one that goes on is broken. */
   private static final int MOST_FIRINGS = 100_000;
 
   private final Ruleset rules;
   private final Plan plan;
   private final Facts facts;
   private final Map<String, Settings> settings;
+  private final Watchdog watchdog;
   private final Map<String, List<Window>> windows = new TreeMap<>();
   private final Map<String, Outcome> outcomes = new TreeMap<>();
 
-  Judge(Ruleset rules, Plan plan, Facts facts, Map<String, Settings> settings) {
+  Judge(Ruleset rules, Plan plan, Facts facts, Map<String, Settings> settings, Watchdog watchdog) {
     this.rules = rules;
     this.plan = plan;
     this.facts = facts;
     this.settings = settings;
+    this.watchdog = watchdog;
   }
 
   /**
@@ -68,7 +71,7 @@ final class Judge {
   }
 
   /** Judges the rules whose settings are given; each gets one outcome. */
-  Map<String, Outcome> judge() {
+  Map<String, Outcome> judge() throws RunawayRule {
     List<String> judged = new ArrayList<>();
     for (String rule : settings.keySet()) {
       Card card = rules.card(rule);
@@ -79,22 +82,32 @@ final class Judge {
         outcomes.put(rule, before);
       }
     }
-    Reports reports = fire(judged);
+    Reports reports = watchdog.run(doing -> fire(judged, doing));
+    String endless = reports.endless();
+    if (endless != null) {
+      throw watchdog.bite(
+          new RunawayRule(endless, "reported more than " + MOST_FIRINGS + " times"));
+    }
     judged.forEach(rule -> outcomes.put(rule, after(rules.card(rule), reports.of(rule))));
     return outcomes;
   }
 
-  private Reports fire(List<String> judged) {
-    Reports reports = new Reports();
+  /**
+   * A rule is evaluated once its settings are there, so they come one after the other: then it is
+   * known which rule is at it.
+   */
+  private Reports fire(List<String> judged, Consumer<String> doing) {
+    Reports reports = new Reports(MOST_FIRINGS);
     KieSession session = rules.knowledge().newKieSession();
     try {
       session.setGlobal("findings", reports);
       facts.all().forEach(session::insert);
       for (String rule : judged) {
+        doing.accept(rule);
         session.insert(settings.get(rule));
         windows.getOrDefault(rule, List.of()).forEach(session::insert);
+        session.fireAllRules(MOST_FIRINGS);
       }
-      session.fireAllRules(MOST_FIRINGS);
       return reports;
     } finally {
       session.dispose();

@@ -15,6 +15,14 @@ final class Reports implements Findings {
   record Report(Fact fact, @Nullable Fact because, @Nullable Double value) {}
 
   private final Map<String, List<Report>> byRule = new TreeMap<>();
+  private final int most;
+
+  /**
+   * @param most how often a rule is let report
+   */
+  Reports(int most) {
+    this.most = most;
+  }
 
   @Override
   public void report(Settings settings, Fact fact) {
@@ -38,6 +46,15 @@ final class Reports implements Findings {
 
   private void add(Settings settings, Report report) {
     byRule.computeIfAbsent(settings.rule(), rule -> new ArrayList<>()).add(report);
+  }
+
+  /** The rule that reported as often as it may at most; null when there is none. */
+  @Nullable String endless() {
+    return byRule.entrySet().stream()
+        .filter(entry -> entry.getValue().size() >= most)
+        .map(Map.Entry::getKey)
+        .findFirst()
+        .orElse(null);
   }
 
   /** What a rule reported, in no order that could be relied on. */

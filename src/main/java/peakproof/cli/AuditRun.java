@@ -88,6 +88,9 @@ final class AuditRun {
     if (outcome instanceof Outcome.Wrong wrong) {
       messages.tell(wrong.faults());
       note(ExitCode.WRONG_DOCUMENT);
+    } else if (outcome instanceof Outcome.Stopped stopped) {
+      messages.tell(List.of(stopped.rule()));
+      note(ExitCode.WRONG_RULE);
     } else if (outcome instanceof Outcome.Judged done) {
       judged.add(new Judged(done.audit(), rulesComplete));
     }

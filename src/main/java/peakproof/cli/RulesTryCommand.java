@@ -54,6 +54,7 @@ final class RulesTryCommand implements Callable<Integer> {
     List<String> untried = Cases.rulesWithout(auditor, folder);
     untried.forEach(rule -> messages.tell(rule + ": no case"));
     List<CaseResult> failing = tell(Cases.run(auditor, folder), command.commandLine().getOut());
+    messages.tell(auditor.ruleFaults());
     ExitCode rulesAre =
         auditor.ruleFaults().isEmpty() && untried.isEmpty() ? ExitCode.FINE : ExitCode.WRONG_RULE;
     return rulesAre.or(failing.isEmpty() ? ExitCode.FINE : ExitCode.FOUND).number();

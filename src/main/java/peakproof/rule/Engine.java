@@ -301,11 +301,11 @@ final class Engine {
   }
 
   /** Makes the rule base of classes built before. */
-  static KieBase load(Map<String, byte[]> classes, List<String> models) {
-    ClassLoader loader = new GeneratedClasses(classes);
+  static KieBase load(VettedClasses vetted) {
+    ClassLoader loader = new GeneratedClasses(vetted);
     List<Model> instances = new ArrayList<>();
     try {
-      for (String model : models) {
+      for (String model : vetted.models()) {
         instances.add((Model) loader.loadClass(model).getDeclaredConstructor().newInstance());
       }
     } catch (ReflectiveOperationException e) {

@@ -223,11 +223,11 @@ final class ExpressionTyping {
           "let the fact hold the share");
     }
     Expression field = ownField(pair);
-    if (field != null && readsSetting(pair)) {
+    if (field != null && readsElsewhere(pair)) {
       faults.add(
           field.at(),
-          "'" + Names.spelling(field) + "' is reckoned with a setting",
-          "the engine wants the field bound first",
+          "'" + Names.spelling(field) + "' is reckoned with a setting or another fact",
+          "what takes part in that is bound first",
           "write $x : " + Names.spelling(field) + " before it and $x here");
     }
     boolean whole = left.isWhole() && right.isWhole();
@@ -242,10 +242,12 @@ final class ExpressionTyping {
     return expression instanceof Expression.Field ? expression : null;
   }
 
-  private static boolean readsSetting(Expression expression) {
+  private boolean readsElsewhere(Expression expression) {
     return expression instanceof Expression.Setting
+        || (expression instanceof Expression.Variable variable
+            && scope.isOfEarlierFact(variable.name()))
         || (expression instanceof Expression.Pair pair
-            && (readsSetting(pair.left()) || readsSetting(pair.right())));
+            && (readsElsewhere(pair.left()) || readsElsewhere(pair.right())));
   }
 
   private void ordered(FieldType type, int at) {

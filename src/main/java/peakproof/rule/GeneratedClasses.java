@@ -2,13 +2,13 @@ package peakproof.rule;
 
 import java.util.Map;
 
-/** Loads the classes the engine made of the rules, from memory. */
+/** Loads the classes the engine made of the rules, from memory; see {@link VettedClasses}. */
 final class GeneratedClasses extends ClassLoader {
   private final Map<String, byte[]> classes;
 
-  GeneratedClasses(Map<String, byte[]> classes) {
+  GeneratedClasses(VettedClasses vetted) {
     super(GeneratedClasses.class.getClassLoader());
-    this.classes = classes;
+    this.classes = vetted.classes();
   }
 
   @Override

@@ -1,7 +1,6 @@
 package peakproof.rule;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -74,33 +73,34 @@ final class RuleCompiler {
   }
 
   private Compiled build() {
-    Map<String, byte[]> classes = new LinkedHashMap<>();
-    List<String> models = new ArrayList<>();
+    VettedClasses vetted = new VettedClasses(AllowedMembers.of(facts));
     Engine.Built all = Engine.build(parsed, facts.wordLists().values());
-    if (all != null) {
-      classes.putAll(all.classes());
-      models.addAll(all.models());
-    } else {
-      sources.values().forEach(source -> one(source, classes, models));
+    for (Source source : sources.values()) {
+      Engine.Built built = all == null ? one(source) : all;
+      if (built == null) {
+        refuse(source, SyntaxTrouble.unbuilt(source));
+        continue;
+      }
+      List<String> refusals = vetted.add(source.slug(), built);
+      if (!refusals.isEmpty()) {
+        refuse(source, SyntaxTrouble.refused(source, refusals.get(0)));
+      }
     }
-    return new Compiled(Engine.load(classes, models), results, faults);
+    return new Compiled(Engine.load(vetted), results, faults);
+  }
+
+  private void refuse(Source source, Fault fault) {
+    results.remove(source.slug());
+    faults.add(fault);
   }
 
   /** Builds one rule alone, from a fresh reading: the engine may have changed the first. */
-  private void one(Source source, Map<String, byte[]> classes, List<String> models) {
-    Engine.Built built;
+  private Engine.@Nullable Built one(Source source) {
     try {
       Engine.Parsed file = Engine.parse(source.text().text());
-      built = Engine.build(Map.of(source.slug(), file), facts.wordLists().values());
+      return Engine.build(Map.of(source.slug(), file), facts.wordLists().values());
     } catch (Engine.Unreadable e) {
       throw new IllegalStateException(e);
     }
-    if (built != null) {
-      classes.putAll(built.classes());
-      models.addAll(built.models());
-      return;
-    }
-    results.remove(source.slug());
-    faults.add(SyntaxTrouble.unbuilt(source));
   }
 }

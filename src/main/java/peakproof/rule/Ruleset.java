@@ -64,6 +64,18 @@ public record Ruleset(
     }
   }
 
+  /** True for a class that the engine made of a rule. */
+  public static boolean isMadeOfARule(String className) {
+    return className.startsWith(Engine.GENERATED);
+  }
+
+  /** A fault of a whole rule; of all of them when it is null. */
+  public Fault fault(@Nullable String rule, String what, String expected, String instead) {
+    Path stem = rule == null ? null : origin.get(rule);
+    Path file = stem == null ? Path.of("rules") : Path.of(stem + RuleListing.LOGIC);
+    return new Fault(RuleListing.place(file), what, expected, instead);
+  }
+
   Collection<String> names() {
     return cards.keySet();
   }

@@ -94,7 +94,11 @@ final class Scope {
 
   /** True where comparing with an unknown variable would find nothing and pass for an absence. */
   boolean needsKnown(String variable) {
-    return absent && outer.containsKey(variable);
+    return absent && isOfEarlierFact(variable);
+  }
+
+  boolean isOfEarlierFact(String variable) {
+    return outer.containsKey(variable);
   }
 
   /** True when a variable of an earlier fact was used. */

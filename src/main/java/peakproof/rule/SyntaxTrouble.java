@@ -37,13 +37,25 @@ final class SyntaxTrouble {
 
   /** A rule that passed every check of ours and still could not be built. */
   static Fault unbuilt(RuleCompiler.Source source) {
+    return atRule(
+        source,
+        "the conditions of '" + source.slug() + "' cannot be turned into checks",
+        "short comparisons of bound variables, fields and settings",
+        "bind fields to variables first, and split long conditions");
+  }
+
+  /** A rule whose classes would do what no rule may; {@code what} goes after "would". */
+  static Fault refused(RuleCompiler.Source source, String what) {
+    return atRule(
+        source,
+        "the rule '" + source.slug() + "' would " + what,
+        "a rule reads facts and settings, compares and reports, and does nothing else",
+        "compare few fields at once; what must be computed belongs into a fact");
+  }
+
+  private static Fault atRule(
+      RuleCompiler.Source source, String what, String expected, String instead) {
     int rule = Math.max(0, source.text().text().indexOf("\nrule ") + 1);
-    return source
-        .text()
-        .fault(
-            rule,
-            "the conditions of '" + source.slug() + "' cannot be turned into checks",
-            "short comparisons of bound variables, fields and settings",
-            "bind fields to variables first, and split long conditions");
+    return source.text().fault(rule, what, expected, instead);
   }
 }

@@ -3,7 +3,6 @@ package peakproof.rule;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -84,17 +83,13 @@ class ConditionTest {
   @Test
   void meanWhatTheySay() {
     Map<String, String> expected = new LinkedHashMap<>();
-    List<RuleCompiler.Source> sources = new ArrayList<>();
-    Map<String, Card> cards = new TreeMap<>();
     for (String line : TABLE.lines().toList()) {
       String[] row = line.split("\\s+\\|(?=\\s|$)", -1);
-      String slug = "row-" + (sources.size() + 1);
+      String slug = "row-" + (expected.size() + 1);
       expected.put(slug, row[0] + " -> " + row[row.length - 1].strip());
-      sources.add(source(slug, row[0]));
-      cards.put(slug, card(slug));
     }
-    FactTypes facts = FactTypes.of(List.of(Outing.class, Meet.class));
-    RuleCompiler.Compiled compiled = RuleCompiler.compile(sources, cards, facts);
+    PlainRules rules = rules();
+    RuleCompiler.Compiled compiled = rules.compile(FactTypes.of(List.of(Outing.class, Meet.class)));
     assertThat(compiled.faults()).isEmpty();
 
     Map<String, Set<String>> found = run(compiled, expected.keySet());
@@ -106,6 +101,16 @@ class ConditionTest {
                 row.substring(0, row.indexOf(" -> ") + 4)
                     + String.join(" ", found.getOrDefault(slug, Set.of()))));
     assertThat(told).isEqualTo(expected);
+  }
+
+  /** The rules of the table, named by their rows. */
+  static PlainRules rules() {
+    PlainRules rules = new PlainRules(VALUES);
+    for (String line : TABLE.lines().toList()) {
+      String condition = line.split("\\s+\\|(?=\\s|$)", -1)[0];
+      rules.add("row-" + (rules.sources().size() + 1), condition, "$set, $o");
+    }
+    return rules;
   }
 
   private static Map<String, Set<String>> run(RuleCompiler.Compiled compiled, Set<String> slugs) {
@@ -145,52 +150,5 @@ class ConditionTest {
     default void report(Settings settings, Fact fact, Fact because, double value) {
       throw new AssertionError(because);
     }
-  }
-
-  private static RuleCompiler.Source source(String slug, String condition) {
-    String text =
-        """
-        // What it catches.
-        // When it is silent.
-        package peakproof.rules.swim
-        import peakproof.fact.*
-        rule "SLUG"
-        when
-            $set : Settings( rule == "SLUG" )
-            CONDITION
-        then
-            findings.report($set, $o);
-        end
-        """
-            .replace("SLUG", slug)
-            .replace("CONDITION", condition);
-    return new RuleCompiler.Source(slug, "swim", new RuleText(slug + ".drl", text));
-  }
-
-  private static Card card(String slug) {
-    Map<String, Card.Setting> settings = new TreeMap<>();
-    VALUES.forEach(
-        (name, value) ->
-            settings.put(name, new Card.Setting(name, value, "", "", value, value, name)));
-    return new Card(
-        slug,
-        "swim",
-        slug,
-        Severity.NOTE,
-        List.of(),
-        null,
-        Grade.COMMON_PRACTICE,
-        List.of(),
-        Card.Applies.ALL,
-        List.of(),
-        false,
-        null,
-        true,
-        settings,
-        new Template(""),
-        new Template(""),
-        null,
-        null,
-        List.of());
   }
 }

@@ -47,7 +47,11 @@ class EngineTest {
             name ->
                 name.startsWith("peakproof.rules.rule_boat_one.")
                     || name.startsWith("peakproof.rules.rule_boat_two."));
-    assertThat(Engine.load(built.classes(), built.models()).getKiePackages())
+    VettedClasses vetted = new VettedClasses(AllowedMembers.of(FactTypes.shipped()));
+    assertThat(vetted.add("boat-one", built)).isEmpty();
+    assertThat(vetted.add("boat-two", built)).isEmpty();
+    assertThat(vetted.classes()).hasSameSizeAs(built.classes());
+    assertThat(Engine.load(vetted).getKiePackages())
         .extracting(each -> each.getName())
         .contains("peakproof.rules.rule_boat_one", "peakproof.rules.rule_boat_two");
   }

@@ -2,10 +2,7 @@ package peakproof.rule;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.File;
 import java.io.IOException;
-import java.net.URL;
-import java.net.URLClassLoader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,8 +11,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -69,7 +64,7 @@ class HostileCorpusTest {
                 "-Xmx512m",
                 "-Dpeakproof.home=" + folder.resolve("home"),
                 "-cp",
-                classPath(),
+                TestClassPath.text(),
                 "peakproof.Main",
                 "rules",
                 "check")
@@ -88,15 +83,35 @@ class HostileCorpusTest {
     assertThat(work).isEmptyDirectory();
   }
 
-  /** Without the vetting the engine does run what a rule's name says: the canary can see it. */
+  /** Without any vetting the engine does run what a rule's name says: the canary can see it. */
   @Test
-  void theEngineAloneWouldRunThem() throws Engine.Unreadable {
-    String name = "name-runs";
-    String text = Objects.requireNonNull(HostileRules.texts(folder).get(name));
-    Engine.Built built = Engine.build(Map.of(name, Engine.parse(text)), List.of());
-    assertThat(built).isNotNull();
-    Engine.load(built.classes(), built.models());
+  void theEngineAloneWouldRunThem() throws Exception {
+    Engine.Built built = unvetted("name-runs");
+    ClassLoader anything =
+        new ClassLoader(getClass().getClassLoader()) {
+          @Override
+          protected Class<?> findClass(String name) {
+            byte[] bytes = Objects.requireNonNull(built.classes().get(name), name);
+            return defineClass(name, bytes, 0, bytes.length);
+          }
+        };
+    Class.forName(built.models().get(0), true, anything).getDeclaredConstructor().newInstance();
     assertThat(System.clearProperty(Sprung.TRACE)).isEqualTo("yes");
+  }
+
+  @Test
+  void theirClassesAloneWouldBeRefused() throws Engine.Unreadable {
+    VettedClasses vetted = new VettedClasses(AllowedMembers.of(FactTypes.shipped()));
+    assertThat(vetted.add("name-runs", unvetted("name-runs"))).contains("make a new Sprung");
+    assertThat(vetted.add("print", unvetted("print")))
+        .contains("read System.out", "call PrintStream.println");
+    assertThat(vetted.add("argument-runs", unvetted("other-reports"))).isEmpty();
+    assertThat(vetted.classes()).isEmpty();
+  }
+
+  private Engine.Built unvetted(String name) throws Engine.Unreadable {
+    String text = Objects.requireNonNull(HostileRules.texts(folder).get(name));
+    return Objects.requireNonNull(Engine.build(Map.of(name, Engine.parse(text)), List.of()), name);
   }
 
   private Ruleset loaded(Path canary) {
@@ -114,16 +129,5 @@ class HostileCorpusTest {
     return ruleset.faults().stream()
         .filter(fault -> fault.place().file().endsWith("/hostile/" + name + ".drl"))
         .toList();
-  }
-
-  /** A test runner may load classes from elsewhere than its own class path. */
-  private static String classPath() {
-    Stream<String> entries =
-        HostileCorpusTest.class.getClassLoader() instanceof URLClassLoader loader
-            ? Stream.of(loader.getURLs()).map(URL::getPath)
-            : Stream.of(System.getProperty("java.class.path").split(File.pathSeparator));
-    return entries
-        .map(entry -> Path.of(entry).toAbsolutePath().toString())
-        .collect(Collectors.joining(File.pathSeparator));
   }
 }

@@ -34,7 +34,12 @@ public final class Trial {
   /** True when the audit with these rules is what the case asks for. */
   public boolean passes(Ruleset rules) {
     Resolution resolved = Resolution.of(rules, dossier);
-    Audit audit = new Assembly(rules, dossier, resolved, facts, tried.asOf()).audit();
-    return Cases.differences(tried, audit).isEmpty();
+    try {
+      Audit audit =
+          new Assembly(rules, dossier, resolved, facts, tried.asOf()).audit(new Watchdog());
+      return Cases.differences(tried, audit).isEmpty();
+    } catch (RunawayRule e) {
+      throw new IllegalStateException(e);
+    }
   }
 }

@@ -85,9 +85,11 @@ public final class RuleVariants {
   }
 
   private void load(String key, Made each, Engine.Built built) {
-    String start = Engine.packageOf(key) + ".";
-    List<String> models = built.models().stream().filter(model -> model.startsWith(start)).toList();
-    KieBase knowledge = Engine.load(built.classes(), models);
+    VettedClasses vetted = new VettedClasses(AllowedMembers.of(facts));
+    if (!vetted.add(key, built).isEmpty()) {
+      throw new IllegalStateException(each.what());
+    }
+    KieBase knowledge = Engine.load(vetted);
     add(each.card(), each.what(), knowledge);
     if (each.what().equals(UNCHANGED)) {
       Map<String, Card> cards = new TreeMap<>(SettingVariants.of(each.card()));

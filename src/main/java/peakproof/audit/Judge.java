@@ -98,6 +98,9 @@ final class Judge {
    */
   private Reports fire(List<String> judged, Consumer<String> doing) {
     Reports reports = new Reports(MOST_FIRINGS);
+    if (judged.isEmpty()) {
+      return reports;
+    }
     KieSession session = rules.knowledge().newKieSession();
     try {
       session.setGlobal("findings", reports);

@@ -68,7 +68,7 @@ public record DomainShares(
    */
   public static @Nullable Double polarisation(
       double moderate, double heavy, double severe, Constants constants) {
-    if (severe > moderate || severe <= 0) {
+    if (severe > moderate) {
       return null;
     }
     double second = heavy > 0 ? heavy : constants.of(Constant.HEAVY_SHARE_FLOOR);

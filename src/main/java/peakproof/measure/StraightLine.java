@@ -22,7 +22,7 @@ record StraightLine(double slope, double intercept) {
     }
     double slope = together / spread;
     double intercept = meanY - slope * meanX;
-    boolean found = spread > 0 && Double.isFinite(slope) && Double.isFinite(intercept);
+    boolean found = Double.isFinite(slope) && Double.isFinite(intercept);
     return found ? new StraightLine(slope, intercept) : null;
   }
 

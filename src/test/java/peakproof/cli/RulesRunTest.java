@@ -60,6 +60,15 @@ class RulesRunTest {
   }
 
   @Test
+  void auditSaysSoWhenNoRuleIsLeft() {
+    shipped.with(changed(".drl", "changeable", "changeabel"));
+    Run run = run("audit", plan.toString());
+    assertThat(run.code()).isEqualTo(ExitCode.WRONG_RULE.number());
+    assertThat(run.out()).contains("Incomplete");
+    assertThat(run.err()).contains("did you mean 'changeable'?").hasLineCount(1);
+  }
+
+  @Test
   void checkListsTheFaultsOfAllFiles() {
     RuleFiles own = RuleFiles.in(home.resolve("own"));
     own.named("boat-a", changed(".drl", "changeable", "changeabel"));

@@ -22,8 +22,8 @@ import peakproof.rule.TestClassPath;
 class RunawayRuleTest {
   private static final String PATTERN =
       """
-      $week : Week( changeable, known, $swims : openWaterSwims,
-                        openWaterSwims > $set.count("most") )
+      $week : Week( changeable, known, $swims : swims,
+                        swims > $set.count("most") )
       """;
 
   /** Each tied to the first by something that is almost always so. */

@@ -405,6 +405,12 @@ class SetBreakdownTest {
   }
 
   @Test
+  void noTimeAtAllHasNoRating() {
+    DomainMinutes none = new DomainMinutes(0.0, 0.0, 0.0, 0.0);
+    assertThat(PlannedRating.of(java.util.List.of(), 0.0, none, CONSTANTS)).isNull();
+  }
+
+  @Test
   void repetitionsOfNothingAreNoSet() {
     assertThat(RepeatSet.of(4, 0, 60.0, null, CONSTANTS).pace()).isNull();
     assertThat(RepeatSet.of(4, 100, 0.0, null, CONSTANTS).pace()).isNull();

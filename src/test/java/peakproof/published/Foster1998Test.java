@@ -93,12 +93,9 @@ class Foster1998Test {
       assertThat(week.shown(CONSTANTS).value()).isNull();
       assertThat(week.total().value()).isCloseTo(7 * load, within(1e-9 * load));
     }
-    // means that round do not make equal days differ
-    for (int tenths = 1; tenths < 3000; tenths++) {
-      Double[] days = new Double[7];
-      Arrays.fill(days, tenths / 10.0);
-      assertThat(week(CONSTANTS, days).monotony().value()).isNull();
-    }
+    // sums that round do not make equal days differ
+    Double[] rounded = {1e6, 1e6, 1e6, Math.nextUp(1e6), 1e6, 1e6, 1e6};
+    assertThat(week(CONSTANTS, rounded).monotony().value()).isNull();
   }
 
   @Test

@@ -52,6 +52,13 @@ class Frandsen2025Test {
   }
 
   @Test
+  void aRunOfNoDistanceIsNoSpikeAndOneOfNoneAtAllUnknown() {
+    assertThat(of(0, run(3, 20_000.0)).size()).isEqualTo(Size.NONE);
+    assertThat(of(Double.NaN, run(3, 20_000.0)).because()).contains("the run itself");
+    assertThat(of(-1, run(3, 20_000.0)).size()).isNull();
+  }
+
+  @Test
   void aRunOfUnknownDistanceLeavesOnlyCertainQuiet() {
     assertThat(of(21_000, run(3, 20_000.0), run(2, null)).size()).isEqualTo(Size.NONE);
     assertThat(of(21_000, run(3, 20_000.0), run(2, null)).share()).isNull();

@@ -49,6 +49,13 @@ class IntensityDistributionTest {
   }
 
   @Test
+  void mostlyUnclassifiedTimeHasSharesAndNoName() {
+    assertThat(shares(10, 0, 0, 90).moderate()).isEqualTo(1);
+    assertThat(shares(10, 0, 0, 90).unclassified()).isCloseTo(0.9, within(1e-12));
+    assertThat(shares(10, 0, 0, 90).name()).isNull();
+  }
+
+  @Test
   void equalSharesHaveNoOrderAndNoName() {
     assertThat(shares(40, 20, 40, 0).name()).isNull();
     assertThat(shares(60, 20, 20, 0).name()).isNull();

@@ -59,6 +59,7 @@ class RepeatSetTest {
   @Test
   void reserveLastsForFourRepetitionsWithoutRecovery() {
     assertThat(RepeatSet.worstCase(1, 0.952381, 19.0476, 100)).isCloseTo(4.0, within(0.00005));
+    assertThat(RepeatSet.worstCase(1 + 5e-10, 1, 20, 100)).isCloseTo(4e8, within(1e3));
     assertThat(RepeatSet.worstCase(0.95, 0.952381, 19.0476, 100)).isNull();
   }
 

@@ -64,7 +64,7 @@ class EngineTest {
 
   @Test
   void givesNothingWhereTheEngineFails() throws Engine.Unreadable {
-    String text = TEXT.replace("openWaterSwims > ", "openWaterSwims > \"abc\", swims > ");
+    String text = TEXT.replace("swims > ", "swims > \"abc\", swims > ");
     assertThat(Engine.build(Map.of("boat-swims", Engine.parse(text)), List.of())).isNull();
     String call = TEXT.replace("findings.report", "findings.reports");
     assertThat(Engine.build(Map.of("boat-swims", Engine.parse(call)), List.of())).isNull();

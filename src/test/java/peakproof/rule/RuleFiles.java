@@ -20,7 +20,7 @@ public final class RuleFiles {
       Map.of(
           ".drl",
           """
-          // A week with more open-water swims than the club's boat can follow.
+          // A week with more swims than the club's boat can follow.
           // Silent in weeks that are not known whole.
           package peakproof.rules.swim
           import peakproof.fact.*
@@ -28,8 +28,8 @@ public final class RuleFiles {
           rule "boat-swims"
           when
               $set  : Settings( rule == "boat-swims" )
-              $week : Week( changeable, known, $swims : openWaterSwims,
-                            openWaterSwims > $set.count("most") )
+              $week : Week( changeable, known, $swims : swims,
+                            swims > $set.count("most") )
           then
               findings.report($set, $week, $swims);
           end

@@ -208,7 +208,7 @@ class RuleFolderTest {
             .getBytes(StandardCharsets.ISO_8859_1));
     assertThat(files.faults())
         .containsExactly(
-            "swim/boat-swims.drl:1:60: '\ufffd' has no place in a rule; a text in UTF-8; a rule names"
+            "swim/boat-swims.drl:1:49: '\ufffd' has no place in a rule; a text in UTF-8; a rule names"
                 + " facts, compares their fields and reports");
   }
 

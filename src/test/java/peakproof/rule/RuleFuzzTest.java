@@ -84,7 +84,7 @@ class RuleFuzzTest {
 
   private static final String NUMBERS =
       """
-      swims openWaterSwims minutes runKm minutesChange daysToRace $set.count("most") $swims
+      swims rides minutes runKm minutesChange daysToRace $set.count("most") $swims
       """;
 
   @TempDir private Path folder;
@@ -122,7 +122,7 @@ class RuleFuzzTest {
       Map<String, String> texts = RuleFiles.sound();
       texts.merge(
           ".drl",
-          "openWaterSwims > $set.count(\"most\")",
+          "swims > $set.count(\"most\")",
           (text, old) -> text.replace(old, old + ",\n        " + truth(random, 2)));
       files.named("odd-" + i, texts);
     }

@@ -126,7 +126,6 @@ class FormatPageTest {
                               && !file.endsWith("WaterTableReader.java"))
                           || file.endsWith("SessionDetails.java")
                           || file.endsWith("Format.java"))
-              .filter(file -> !file.endsWith("WaterTableReader.java"))
               .toList()) {
         Matcher read = KEY_READ.matcher(Files.readString(source));
         while (read.find()) {

@@ -185,6 +185,11 @@ public final class Facts {
     return forecast;
   }
 
+  /** Breaks in the log that are over. */
+  List<Gap> gaps() {
+    return gaps;
+  }
+
   /** Every computed number, of the plan as a whole, then by week, day and session. */
   public List<Measured> measured() {
     List<Measured> all = new ArrayList<>(PlanMeasures.of(this, dossier, timeline));

@@ -41,6 +41,8 @@ final class PlanMeasures {
     measures.sweat();
     measures.taper();
     measures.weather();
+    measures.gaps();
+    measures.runLeg(facts.runLegCost());
     facts.forecast().legs().forEach(measures::leg);
     facts.forecast().cutOffs().forEach(measures::cutOff);
     measures.fuel();
@@ -101,6 +103,34 @@ final class PlanMeasures {
         "share",
         plan.at() + "/weeks",
         "the taper weeks, and a log of the weeks before them");
+    Taper taper = facts.taper();
+    add(
+        "taper-length",
+        PLAN,
+        taper == null ? null : taper.lengthDays(),
+        "days",
+        plan.at() + "/weeks",
+        "a taper to come, and a log of the weeks before it");
+  }
+
+  private void gaps() {
+    for (Gap gap : facts.gaps()) {
+      Measured.Scope scope = PLAN.and("day", gap.from());
+      String at = gap.where().get(0).pointer();
+      add("gap-days", scope, gap.days(), "days", at, "");
+      add("gap-cost-low", scope, gap.costLow(), "share", at, "");
+      add("gap-cost-high", scope, gap.costHigh(), "share", at, "");
+    }
+  }
+
+  private void runLeg(@Nullable RunLegCost cost) {
+    String because = "goal.run and a run race or test of the last weeks";
+    String at = plan.goal() == null ? plan.at() : plan.goal().at();
+    Measured.Scope scope = PLAN.and("leg", "run");
+    Double usual = cost == null ? null : (Double) (1 + cost.costShare());
+    Double cautious = cost == null ? null : (Double) (1 + cost.costCautiousShare());
+    add("run-leg-ratio", scope, usual, "ratio", at, because);
+    add("run-leg-ratio-cautious", scope, cautious, "ratio", at, because);
   }
 
   private void weather() {

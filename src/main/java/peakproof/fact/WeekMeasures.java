@@ -47,6 +47,8 @@ final class WeekMeasures {
     }
     shares(week, scope);
     ratio(week, scope);
+    strength(week, scope);
+    adherence(week, scope);
   }
 
   private void amounts(Week week, Measured.Scope scope, @Nullable Sport sport) {
@@ -82,6 +84,37 @@ final class WeekMeasures {
     add("heavy-share", scope, known ? shares.heavy() : null, "share", week, because);
     add("severe-share", scope, known ? shares.severe() : null, "share", week, because);
     add("unclassified-share", scope, known ? shares.unclassified() : null, "share", week, because);
+    add("polarisation-index", scope, known ? index(shares) : null, "index", week, because);
+  }
+
+  private @Nullable Double index(DomainShares shares) {
+    Double moderate = shares.moderate();
+    Double heavy = shares.heavy();
+    Double severe = shares.severe();
+    return moderate == null || heavy == null || severe == null
+        ? null
+        : DomainShares.polarisation(moderate, heavy, severe, timeline.constants());
+  }
+
+  private void strength(Week week, Measured.Scope scope) {
+    Double minutes = sum(week, Sport.STRENGTH, Session::minutes);
+    String because = week.known() ? "the time of every session" : UNKNOWN_DAY;
+    Measured.Scope strength = scope.and("sport", Sport.STRENGTH.word());
+    add("week-hours", strength, minutes == null ? null : minutes / 60, "h", week, because);
+    Double sessions = week.known() ? (Double) week.strengthSessions() : null;
+    add("week-sessions", strength, sessions, "sessions", week, UNKNOWN_DAY);
+  }
+
+  /** Three numbers and never one, of the weeks that can be held against the plan. */
+  private void adherence(Week week, Measured.Scope scope) {
+    if (!timeline.followed().weeks().contains(week.starts())) {
+      return;
+    }
+    var done = peakproof.measure.Adherence.of(timeline.followed().week(week.starts()));
+    String because = "the time of every session, planned and done";
+    add("adherence-sessions", scope, done.sessions(), "share", week, "a planned session");
+    add("adherence-duration", scope, done.duration(), "share", week, because);
+    add("adherence-excess", scope, done.excess(), "share", week, because);
   }
 
   private void ratio(Week week, Measured.Scope scope) {

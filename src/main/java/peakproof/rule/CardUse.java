@@ -135,7 +135,7 @@ final class CardUse {
             (name, setting) -> {
               if (!used.contains(name) && setting.value().kind() != Settings.Kind.WINDOW) {
                 fault(
-                    CardReader.SETTINGS + name,
+                    CardSettings.PLACE + name,
                     "the setting '" + name + "' is not used",
                     "each setting does something",
                     "take it out, or read it in the rule");

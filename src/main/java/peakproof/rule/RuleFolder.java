@@ -191,7 +191,7 @@ public final class RuleFolder {
         .entries()
         .forEach(
             (name, entry) -> {
-              Card.Setting setting = CardReader.setting(name, entries.below(entry.value()));
+              Card.Setting setting = CardSettings.one(name, entries.below(entry.value()));
               if (setting != null) {
                 read.put(name, setting);
               }

@@ -12,7 +12,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Fault;
@@ -31,7 +30,6 @@ final class RuleListing {
   private static final int MOST_BYTES = 2 * 1024 * 1024 + 1;
 
   private static final String BASE = "base";
-  private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9-]{0,59}");
 
   /** In house and plan this word stands for the measures. */
   private static final String MEASURES = "measures";
@@ -103,7 +101,7 @@ final class RuleListing {
   }
 
   private boolean plain(String name, Path at) {
-    boolean plain = NAME.matcher(name).matches() && !name.equals(MEASURES);
+    boolean plain = CardSettings.NAME.matcher(name).matches() && !name.equals(MEASURES);
     if (!plain) {
       fault(
           at,

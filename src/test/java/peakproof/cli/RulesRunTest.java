@@ -131,6 +131,23 @@ class RulesRunTest {
     assertThat(run.out()).contains("{most} swims than").doesNotContain("\033", "\007");
   }
 
+  @Test
+  void takesNoWordOfTheHouseForCode() {
+    shipped.with(changed(".yaml", "value: 4", "value: 1"));
+    shipped.put(
+        "house.yaml",
+        """
+        house:
+          format: 1
+          name: Tidemill Tri
+          words:
+            boat-swims: {do: "{week.class} ${java.lang.Runtime} \\e[2J"}
+        """);
+    Run run = run("audit", plan.toString(), "--house", shipped.root() + "/house.yaml", "--all");
+    assertThat(run.out()).contains("More swims").doesNotContain("class peakproof", "\033");
+    assertThat(run.err()).doesNotContain("internal error", "\033");
+  }
+
   private static Map<String, String> changed(String ending, String old, String instead) {
     Map<String, String> texts = RuleFiles.sound();
     texts.merge(ending, old, (text, was) -> text.replace(was, instead));

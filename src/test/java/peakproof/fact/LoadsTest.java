@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import peakproof.document.Documents;
 import peakproof.document.Dossier;
+import peakproof.document.WaterTable;
 import peakproof.measure.ShippedConstants;
 
 class LoadsTest {
@@ -94,7 +95,7 @@ class LoadsTest {
     Files.writeString(folder.resolve("log.yaml"), log);
     Dossier dossier =
         Objects.requireNonNull(Documents.read(folder.resolve("plan.yaml"), null).dossier());
-    return Facts.of(dossier, LocalDate.parse("2027-05-23"), ShippedConstants.constants());
+    return Facts.of(dossier, LocalDate.parse("2027-05-23"), ShippedConstants.constants(), new WaterTable(List.of()));
   }
 
   private static String log(double easy, double steady) {

@@ -71,7 +71,9 @@ public final class Auditor {
   public Outcome audit(Path plan, Options options) {
     Reading reading = Documents.read(plan, options.house());
     Dossier dossier = reading.dossier();
-    return dossier == null ? new Outcome.Wrong(reading.faults()) : audit(dossier, options.asOf());
+    return dossier == null
+        ? new Outcome.Wrong(reading.faults())
+        : audit(dossier, Resolution.of(rules, dossier), options.asOf());
   }
 
   /** Reads one plan and works it out without judging it. */
@@ -87,7 +89,7 @@ public final class Auditor {
     }
     LocalDate asOf = options.asOf();
     LocalDate day = asOf == null ? Facts.lastKnownDay(dossier) : asOf;
-    Facts facts = Facts.of(dossier, day, resolved.constants());
+    Facts facts = Facts.of(dossier, day, resolved.constants(), rules.waterTable());
     return new Workup.Outcome.Done(
         new Workup(
             Assembly.slashes(dossier.planFile()),
@@ -101,14 +103,13 @@ public final class Auditor {
             dossier.positions()));
   }
 
-  /** Judges a plan already read. */
-  Outcome audit(Dossier dossier, @Nullable LocalDate asOf) {
-    Resolution resolved = Resolution.of(rules, dossier);
+  /** Judges a plan already read by the rules as they count for it. */
+  Outcome audit(Dossier dossier, Resolution resolved, @Nullable LocalDate asOf) {
     if (!resolved.faults().isEmpty()) {
       return new Outcome.Wrong(resolved.faults());
     }
     LocalDate day = asOf == null ? Facts.lastKnownDay(dossier) : asOf;
-    Facts facts = Facts.of(dossier, day, resolved.constants());
+    Facts facts = Facts.of(dossier, day, resolved.constants(), rules.waterTable());
     try {
       Assembly assembly = new Assembly(rules, dossier, resolved, facts, day);
       return new Outcome.Judged(assembly.audit(watchdog));

@@ -15,6 +15,7 @@ import peakproof.document.Dossier;
 import peakproof.document.Fault;
 import peakproof.document.Reading;
 import peakproof.rule.Case;
+import peakproof.rule.Resolution;
 import peakproof.rule.Severity;
 
 /** Runs the cases beside the rules: the whole audit of a changed base document, closed world. */
@@ -56,7 +57,8 @@ public final class Cases {
     if (dossier == null) {
       return new CaseResult(tried.rule(), tried.name(), false, "" + reading.faults());
     }
-    Auditor.Outcome outcome = auditor.audit(dossier, tried.asOf());
+    Resolution resolved = Resolution.trying(tried.rule(), auditor.rules(), dossier);
+    Auditor.Outcome outcome = auditor.audit(dossier, resolved, tried.asOf());
     if (outcome instanceof Auditor.Outcome.Judged judged) {
       List<String> wrong = differences(tried, judged.audit());
       return new CaseResult(tried.rule(), tried.name(), wrong.isEmpty(), String.join("; ", wrong));

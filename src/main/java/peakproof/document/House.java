@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param settings by rule (or {@code measures}) and setting
  * @param severity by rule
+ * @param use rules turned on that are off by default
  * @param silenced rules turned off, with the reason
  * @param notApplied keys present that this version checks but does not apply yet
  */
@@ -19,6 +20,7 @@ public record House(
     @Nullable String name,
     Map<String, Map<String, Plan.SettingText>> settings,
     Map<String, Plan.SettingText> severity,
+    List<Plan.SettingText> use,
     List<Silenced> silenced,
     Set<String> notApplied) {
 

@@ -43,14 +43,16 @@ final class HouseReader {
     if (fields.read("preset", Vocabulary.PRESET::read) != null) {
       notApplied.add("preset");
     }
-    list(fields, "own-rules");
+    if (!desk.words(fields.list("own-rules"), Quantity.Of::new).isEmpty()) {
+      notApplied.add("own-rules");
+    }
     var settings = SettingsReader.read(fields, desk);
     var severity = severities(fields, "severity");
     if (!severities(fields, "at-most").isEmpty()) {
       notApplied.add("at-most");
     }
     words(fields);
-    list(fields, "use");
+    List<Plan.SettingText> use = desk.each(fields.list("use"), this::used);
     List<House.Silenced> silenced = desk.each(fields.list("silenced"), this::silenced);
     lists(fields);
     if (!SettingsReader.texts(fields.mapping("sessions", "'sessions' of the house"), desk)
@@ -63,14 +65,14 @@ final class HouseReader {
         name,
         settings,
         severity,
+        use,
         silenced,
         Collections.unmodifiableSet(notApplied));
   }
 
-  private void list(Fields fields, String key) {
-    if (!desk.words(fields.list(key), Quantity.Of::new).isEmpty()) {
-      notApplied.add(key);
-    }
+  private Plan.@Nullable SettingText used(Node node) {
+    String rule = desk.value(node, Quantity.Of::new);
+    return rule == null ? null : new Plan.SettingText(node.pointer(), rule);
   }
 
   private Map<String, Plan.SettingText> severities(Fields owner, String key) {

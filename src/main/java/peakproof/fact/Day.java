@@ -71,6 +71,24 @@ record Day(
                     || (session instanceof Ride ride && ride.longRide()));
   }
 
+  /**
+   * Whether some of it was, or is to be, in heat: said so, or in air as warm as the race's; null
+   * when a ride or run of the log says nothing of it.
+   *
+   * @param raceAir °C; null when unknown
+   */
+  @Nullable Boolean heat(@Nullable Double raceAir) {
+    boolean unsaid = false;
+    for (Session session : sessions) {
+      Double air = session.written.scene().air();
+      if (session.written.scene().heat() || air != null && raceAir != null && air >= raceAir) {
+        return true;
+      }
+      unsaid |= air == null && (session instanceof Ride || session instanceof Run);
+    }
+    return unsaid && known == Known.DONE ? null : (Boolean) false;
+  }
+
   boolean missed() {
     return log != null && log.missed() != null;
   }

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Dossier;
 import peakproof.document.Log;
+import peakproof.document.WaterTable;
 import peakproof.measure.Calibration;
 import peakproof.measure.Constant;
 import peakproof.measure.Constants;
@@ -36,8 +37,14 @@ public final class Facts {
   private final GoalTests goalTests;
   private final @Nullable RunLegCost runLegCost;
   private final @Nullable Taper taper;
+  private final @Nullable Weather weather;
+  private final Suit suit;
+  private final BikeGoal bikeGoal;
+  private final List<Drinking> drinking;
+  private final List<RideEffort> rideEfforts;
+  private final List<WeekLoad> weekLoads;
 
-  private Facts(Dossier dossier, LocalDate asOf, Constants constants) {
+  private Facts(Dossier dossier, LocalDate asOf, Constants constants, WaterTable waterTable) {
     this.dossier = dossier;
     this.calibration = Calibration.of(dossier.plan(), dossier.log(), asOf, constants);
     this.timeline = new Timeline(dossier, asOf, calibration, constants);
@@ -60,15 +67,23 @@ public final class Facts {
     this.goalTests = GoalTests.of(dossier.plan(), timeline, dossier.log() != null);
     this.runLegCost = RunLegCost.of(goal, race, calibration, constants);
     this.taper = Taper.of(timeline);
+    this.weather = Weather.of(dossier.plan(), timeline);
+    this.suit = Suit.of(dossier.plan(), waterTable, constants);
+    this.bikeGoal = BikeGoal.of(dossier.plan(), calibration, constants);
+    this.drinking = Drinking.all(dossier.plan(), timeline, race);
+    this.rideEfforts = RideEffort.all(timeline);
+    this.weekLoads = WeekLoad.all(timeline);
   }
 
   /**
    * Gathers the facts.
    *
    * @param asOf the day that parts done from planned
+   * @param waterTable by which wetsuits are allowed or not where the event names a rule book
    */
-  public static Facts of(Dossier dossier, LocalDate asOf, Constants constants) {
-    return new Facts(dossier, asOf, constants);
+  public static Facts of(
+      Dossier dossier, LocalDate asOf, Constants constants, WaterTable waterTable) {
+    return new Facts(dossier, asOf, constants, waterTable);
   }
 
   /**
@@ -105,12 +120,18 @@ public final class Facts {
     facts.addAll(cutOffs);
     facts.addAll(adherence);
     facts.addAll(heavyWork);
+    facts.add(suit);
+    facts.add(bikeGoal);
+    facts.addAll(drinking);
+    facts.addAll(rideEfforts);
+    facts.addAll(weekLoads);
     facts.addAll(WeekHours.all(timeline, dossier.plan()));
     facts.addAll(ImpliedSpeed.all(timeline, onWheels()));
     Stream.of(
             Optional.ofNullable(easySessions),
             Optional.ofNullable(runLegCost),
-            Optional.ofNullable(taper))
+            Optional.ofNullable(taper),
+            Optional.ofNullable(weather))
         .flatMap(Optional::stream)
         .forEach(facts::add);
     facts.addAll(Integrity.mistakes(dossier, timeline));
@@ -242,6 +263,37 @@ public final class Facts {
   /** The taper; null once none of it can be changed. */
   public @Nullable Taper taper() {
     return taper;
+  }
+
+  /** The heat of race day; null when the event does not tell. */
+  public @Nullable Weather weather() {
+    return weather;
+  }
+
+  /** The wetsuit of race day against the rules. */
+  public Suit suit() {
+    return suit;
+  }
+
+  /** The goal of the bike leg in watts. */
+  public BikeGoal bikeGoal() {
+    return bikeGoal;
+  }
+
+  /** What the rides that can be changed, and those before them, are held at. */
+  public List<RideEffort> rideEfforts() {
+    return rideEfforts;
+  }
+
+  /** The load of each week. */
+  public List<WeekLoad> weekLoads() {
+    return weekLoads;
+  }
+
+  /** True for a race short enough to need no plan for eating and drinking. */
+  boolean fuelsItself() {
+    Double minutes = race.expectedMinutes();
+    return minutes != null && minutes <= timeline.constant(Constant.CARBOHYDRATE_MUCH_FROM);
   }
 
   /** True when the coach says how many hours the athlete has a week, or on a weekday. */

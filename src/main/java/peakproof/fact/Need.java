@@ -118,6 +118,69 @@ public enum Need {
       "taper.sessions",
       "the taper weeks, and a log of the weeks before",
       facts -> facts.taper() == null || facts.taper().sharesKnown()),
+  BIKE_POWER(
+      "goal.bike-power",
+      "athlete.bike.critical-power, or two power tests to exhaustion",
+      facts -> facts.bikeGoal().goalWatts() == null || facts.bikeGoal().goalShare() != null),
+  BIKE_WATTS(
+      "goal.bike-watts",
+      "goal.bike, athlete.mass, and athlete.bike.critical-power or power under goal.bike-effort",
+      facts -> facts.bikeGoal().overShare() != null),
+  RIDES_HELD(
+      "rides.held",
+      "heart-rate.max or bike.critical-power of the athlete, and goal.bike-effort",
+      facts ->
+          noneOpen(facts)
+              || facts.rideEfforts().stream()
+                  .anyMatch(ride -> ride.powerShare() != null || ride.heartShare() != null),
+      Need::noneOpen),
+  RACE_HEAT("race.heat", "event.weather: wbgt, or air and humidity", f -> f.weather() != null),
+  RACE_SUIT(
+      "race.suit",
+      "event.swim.wetsuit, or event.rule-book with event.swim.temperature",
+      facts -> facts.suit().ruling() != null),
+  RACE_DAY_SUIT(
+      "race-day.wetsuit", "race-day.wetsuit.worn", facts -> facts.suit().worn() != null),
+  RACE_DAY_CARBOHYDRATE(
+      "race-day.carbohydrate",
+      "race-day.fuel with carbohydrate for the bike and the run",
+      facts ->
+          facts.fuelsItself()
+              || facts.raceDay().bikeCarbohydrate() != null
+              || facts.raceDay().runCarbohydrate() != null,
+      facts ->
+          facts.fuelsItself()
+              || facts.raceDay().bikeCarbohydrate() != null
+                  && facts.raceDay().runCarbohydrate() != null),
+  RACE_DAY_FLUID(
+      "race-day.fluid",
+      "race-day.fuel with fluid for the bike and the run",
+      facts ->
+          facts.fuelsItself()
+              || facts.raceDay().bikeFluid() != null
+              || facts.raceDay().runFluid() != null,
+      facts ->
+          facts.fuelsItself()
+              || facts.raceDay().bikeFluid() != null && facts.raceDay().runFluid() != null),
+  WEEKS_LOAD(
+      "weeks.load",
+      "a log of the last weeks with time and rating of every session",
+      facts -> judgedLoads(facts).anyMatch(Need::spreadKnown) || judgedLoads(facts).findAny().isEmpty(),
+      facts -> judgedLoads(facts).allMatch(Need::spreadKnown)),
+  WEEKS_STRAIN(
+      "weeks.strain",
+      "a log of twelve weeks with time and rating of every session",
+      facts ->
+          builds(facts).anyMatch(week -> week.strainRankShare() != null)
+              || builds(facts).findAny().isEmpty(),
+      facts -> builds(facts).allMatch(week -> week.strainRankShare() != null)),
+  WEEKS_RATIO(
+      "weeks.ratio",
+      "phases, and a log of four weeks with time and rating of every session",
+      facts ->
+          judgedLoads(facts).anyMatch(week -> week.ratio() != null)
+              || judgedLoads(facts).findAny().isEmpty(),
+      facts -> judgedLoads(facts).allMatch(week -> week.ratio() != null)),
   AVAILABLE("athlete.available", "hours and weekday under athlete.available", Facts::saysAvailable),
   BLOCK_PHASES(
       "block.phases",
@@ -209,6 +272,27 @@ public enum Need {
     List<Week> others =
         facts.weeks().stream().filter(week -> week.changeable() && !week.raceWeek()).toList();
     return others.isEmpty() || others.stream().anyMatch(week -> week.phase() != null);
+  }
+
+  private static boolean noneOpen(Facts facts) {
+    return facts.rideEfforts().stream().noneMatch(RideEffort::open);
+  }
+
+  /** The load of a taper falls, and nobody asks after it. */
+  private static Stream<WeekLoad> judgedLoads(Facts facts) {
+    List<Week> judged =
+        judgedWeeks(facts).filter(week -> week.phase() != Phase.TAPER).toList();
+    return facts.weekLoads().stream().filter(load -> judged.contains(load.week()));
+  }
+
+  private static Stream<WeekLoad> builds(Facts facts) {
+    return judgedLoads(facts).filter(load -> load.phase() == Phase.BUILD);
+  }
+
+  private static boolean spreadKnown(WeekLoad week) {
+    return week.medianLoad() != null
+        && week.load() != null
+        && (week.monotony() != null || week.equalDays());
   }
 
   private static boolean noneOrSome(Facts facts, Predicate<Run> known) {

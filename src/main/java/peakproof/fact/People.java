@@ -156,7 +156,7 @@ final class People {
   RaceDay raceDay() {
     Plan.RaceDay day = plan.raceDay();
     if (day == null) {
-      return new RaceDay(plan.at(), null, null, null, null, null);
+      return new RaceDay(plan.at(), null, null, null, null, false, false, null);
     }
     return new RaceDay(
         day.at(),
@@ -164,6 +164,8 @@ final class People {
         day.runFuel() == null ? null : day.runFuel().carbohydrate(),
         day.bikeFuel() == null ? null : day.bikeFuel().fluid(),
         day.runFuel() == null ? null : day.runFuel().fluid(),
+        day.bikeFuel() != null && day.bikeFuel().sources().size() == 1,
+        day.runFuel() != null && day.runFuel().sources().size() == 1,
         day.wetsuitWorn());
   }
 

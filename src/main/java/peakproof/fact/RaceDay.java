@@ -12,6 +12,8 @@ import org.jspecify.annotations.Nullable;
  * @param runCarbohydrate grams per hour on the run
  * @param bikeFluid litres per hour on the bike
  * @param runFluid litres per hour on the run
+ * @param bikeOneSugar true when a single source of sugar is named for the bike
+ * @param runOneSugar true when a single source of sugar is named for the run
  * @param wetsuitWorn whether the athlete means to wear one
  */
 public record RaceDay(
@@ -20,6 +22,8 @@ public record RaceDay(
     @Nullable Double runCarbohydrate,
     @Nullable Double bikeFluid,
     @Nullable Double runFluid,
+    boolean bikeOneSugar,
+    boolean runOneSugar,
     @Nullable Boolean wetsuitWorn)
     implements Fact {
 
@@ -42,6 +46,20 @@ public record RaceDay(
                 runFluid == null ? "fluid on the run" : null)
             .filter(Objects::nonNull)
             .toList());
+  }
+
+  /** The rates with the sources of sugar they name, in words. */
+  public String carbohydrate() {
+    return "bike "
+        + rate(bikeCarbohydrate, bikeOneSugar)
+        + ", run "
+        + rate(runCarbohydrate, runOneSugar);
+  }
+
+  private static String rate(@Nullable Double rate, boolean oneSugar) {
+    return rate == null
+        ? "not written"
+        : Words.number(rate) + " g/h" + (oneSugar ? " from a single sugar" : "");
   }
 
   /** True when the plan says the athlete races without a wetsuit. */

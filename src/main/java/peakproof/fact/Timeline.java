@@ -190,6 +190,11 @@ final class Timeline {
     return plan.event().date();
   }
 
+  /** Air of race day, °C; null when the event gives none. */
+  @Nullable Double raceAir() {
+    return plan.event().weather().air();
+  }
+
   LocalDate asOf() {
     return asOf;
   }

@@ -34,6 +34,10 @@ public final class Window implements Fact {
     this.days = timeline.between(first, last);
     tallySwims(of(Swim.class));
     tallyRides(of(Ride.class));
+    tallies.put(
+        "heatDays",
+        Tally.count(
+            days, day -> day.heat(timeline.raceAir()), "heat or air of the rides and runs in the log"));
     tallyRuns(of(Run.class), timeline.bricks().stream().filter(b -> holds(b.date())).toList());
   }
 
@@ -254,6 +258,11 @@ public final class Window implements Fact {
   /** Runs straight after a ride as a share of all runs. */
   public double offBikeShare() {
     return value("offBikeShare");
+  }
+
+  /** Days with training in heat, or in air as warm as the race's. */
+  public double heatDays() {
+    return value("heatDays");
   }
 
   /** Rest days. */

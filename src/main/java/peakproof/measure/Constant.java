@@ -224,6 +224,7 @@ public enum Constant {
   SLEEP_DAYS(Unit.NUMBER),
   RESTING_DAYS(Unit.NUMBER),
   HEAT_DAYS(Unit.NUMBER),
+  STRAIN_WEEKS(Unit.NUMBER),
 
   // Impulse-response model, which only compares two versions of one plan.
   RESPONSE_FITNESS_DAYS(Unit.NUMBER),
@@ -278,6 +279,8 @@ public enum Constant {
   SWEAT_SODIUM_MOST(Unit.NUMBER),
   DRINK_MOST(Unit.NUMBER),
   DRINK_MOST_SMALL(Unit.NUMBER),
+  DRINK_SMALL(Unit.NUMBER),
+  DRINK_SLOW(Unit.MINUTES),
 
   // Heat.
   WBGT_WET(Unit.NUMBER),

@@ -1,6 +1,7 @@
 package peakproof.measure;
 
 import org.jspecify.annotations.Nullable;
+import peakproof.document.Target;
 
 /** A stretch of a session as it is done, one repetition or one rest after another. */
 sealed interface Piece {
@@ -12,6 +13,7 @@ sealed interface Piece {
    *
    * @param metres null when they cannot be known
    * @param labelledPace seconds per metre asked for beside the word race; null without
+   * @param target what it is to be held at; null without
    * @param paced true when its pace is asked for, by a target or as goal pace; any other word
    *     leaves the athlete room
    */
@@ -20,6 +22,7 @@ sealed interface Piece {
       @Nullable Double metres,
       Intensity intensity,
       @Nullable Double labelledPace,
+      @Nullable Target target,
       boolean paced)
       implements Piece {}
 

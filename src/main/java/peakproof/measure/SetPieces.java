@@ -85,13 +85,17 @@ final class SetPieces {
             ? held.secondsPerMetre()
             : null;
     boolean paced = asked.effort == Effort.RACE || asked.target instanceof Target.Pace;
+    Double seconds = null;
+    Double metres = null;
     if (work instanceof SetLine.Distance distance) {
-      Double seconds = pace == null ? null : pace * distance.metres();
-      pieces.add(new Piece.Work(seconds, distance.metres(), intensity(asked), labelledPace, paced));
+      metres = distance.metres();
+      seconds = pace == null ? null : (Double) (pace * metres);
     } else if (work instanceof SetLine.Time time) {
-      Double metres = pace == null ? null : time.seconds() / pace;
-      pieces.add(new Piece.Work(time.seconds(), metres, intensity(asked), labelledPace, paced));
+      seconds = time.seconds();
+      metres = pace == null ? null : (Double) (seconds / pace);
     }
+    pieces.add(
+        new Piece.Work(seconds, metres, intensity(asked), labelledPace, asked.target, paced));
   }
 
   private void set(SetLine.Part part, List<Piece> repetition) {

@@ -5,7 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Dossier;
 import peakproof.document.Fault;
@@ -28,6 +30,7 @@ public final class Resolution {
   private final Map<String, Map<String, Settings.Value>> values = new TreeMap<>();
   private final Map<String, Double> measures = new TreeMap<>();
   private final Map<String, Severity> severities = new TreeMap<>();
+  private final Set<String> inUse = new TreeSet<>();
   private final Map<String, String> silenced = new TreeMap<>();
   private final List<Changed> overrides = new ArrayList<>();
   private final List<Fault> faults = new ArrayList<>();
@@ -55,6 +58,7 @@ public final class Resolution {
     if (house != null) {
       house.settings().forEach((rule, settings) -> resolved.apply(rule, settings, HOUSE));
       house.severity().forEach(resolved::severity);
+      house.use().forEach(resolved::use);
       house.silenced().forEach(resolved::silence);
     }
     dossier.plan().settings().forEach((rule, settings) -> resolved.apply(rule, settings, PLAN));
@@ -62,10 +66,20 @@ public final class Resolution {
     return resolved;
   }
 
+  /** The same with one rule in use whatever its default, for the cases beside it. */
+  public static Resolution trying(String rule, Ruleset rules, Dossier dossier) {
+    Resolution resolved = of(rules, dossier);
+    resolved.inUse.add(rule);
+    return resolved;
+  }
+
   private void shipped(String rule, Card card) {
     Map<String, Settings.Value> its = new LinkedHashMap<>();
     card.settings().forEach((name, setting) -> its.put(name, setting.value()));
     values.put(rule, its);
+    if (card.onByDefault()) {
+      inUse.add(rule);
+    }
   }
 
   private void apply(String rule, Map<String, SettingText> settings, String from) {
@@ -166,6 +180,15 @@ public final class Resolution {
     overrides.add(new Changed(HOUSE, slug, "severity " + severity, lowered));
   }
 
+  private void use(SettingText entry) {
+    String slug = rules.slug(entry.text());
+    if (slug == null) {
+      unknown(entry.at(), entry.text());
+    } else if (inUse.add(slug)) {
+      overrides.add(new Changed(HOUSE, slug, "turned on", false));
+    }
+  }
+
   private void silence(House.Silenced entry) {
     String slug = rules.slug(entry.rule());
     if (slug == null) {
@@ -207,7 +230,7 @@ public final class Resolution {
     Map<String, Settings> settings = new TreeMap<>();
     values.forEach(
         (rule, its) -> {
-          if (!silenced.containsKey(rule) && rules.card(rule).onByDefault()) {
+          if (inUse.contains(rule) && !silenced.containsKey(rule)) {
             settings.put(rule, new Settings(rule, its));
           }
         });

@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
 import peakproof.document.Fault;
 import peakproof.document.Place;
 import peakproof.document.Tree;
+import peakproof.document.WaterTable;
 import peakproof.document.YamlTree;
 import peakproof.measure.Constant;
 import peakproof.rule.RuleListing.Stem;
@@ -28,6 +29,7 @@ import peakproof.rule.RuleListing.Stem;
 public final class RuleFolder {
   private static final String BASE = "base";
   private static final String MEASURES = "measures.yaml";
+  private static final String WATER = "water-temperature.yaml";
 
   private final List<Fault> faults = new ArrayList<>();
   private final Map<String, CardReader.Read> cards = new TreeMap<>();
@@ -36,18 +38,20 @@ public final class RuleFolder {
   private final List<RuleCompiler.Source> sources = new ArrayList<>();
   private final FactTypes facts = FactTypes.shipped();
   private Map<String, Card.Setting> measures = Map.of();
+  private WaterTable waterTable = new WaterTable(List.of());
 
   private RuleFolder() {}
 
   /**
    * Reads and compiles the rules of some folders.
    *
-   * @param roots the shipped folder first, which also holds {@code measures.yaml} and the base
-   *     document
+   * @param roots the shipped folder first, which also holds {@code measures.yaml}, {@code
+   *     water-temperature.yaml} and the base document
    */
   public static Ruleset load(List<Path> roots) {
     RuleFolder folder = new RuleFolder();
     folder.measures = folder.readMeasures(roots.get(0).resolve(MEASURES));
+    folder.waterTable = folder.readWater(roots.get(0).resolve(WATER));
     CaseReader reader = new CaseReader(CaseBase.read(roots.get(0).resolve(BASE)));
     roots.forEach(root -> folder.read(root, reader));
     return folder.compile();
@@ -72,6 +76,7 @@ public final class RuleFolder {
         compiled.knowledge(),
         origin,
         measures,
+        waterTable,
         cases,
         faults.stream().sorted().distinct().toList());
   }
@@ -197,6 +202,13 @@ public final class RuleFolder {
               }
             });
     return read;
+  }
+
+  /** A table with a fault answers no question. */
+  private WaterTable readWater(Path file) {
+    WaterTable.Read read = WaterTable.read(RuleListing.slashes(file), RuleListing.bytes(file));
+    faults.addAll(read.faults());
+    return read.table() == null ? waterTable : read.table();
   }
 
   private void fault(Path file, String what, String expected, String instead) {

@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.kie.api.KieBase;
 import peakproof.document.Fault;
+import peakproof.document.WaterTable;
 import peakproof.measure.Constants;
 
 /**
@@ -19,6 +20,7 @@ import peakproof.measure.Constants;
  * @param formerNames slugs by their former names
  * @param origin the files of every rule there is, sound or not, without their endings
  * @param measures the settings of {@code measures.yaml}
+ * @param waterTable the rule books' water temperatures, as {@code water-temperature.yaml} has them
  * @param cases what the cases beside the rules ask for, by slug
  */
 public record Ruleset(
@@ -27,6 +29,7 @@ public record Ruleset(
     KieBase knowledge,
     Map<String, Path> origin,
     Map<String, Card.Setting> measures,
+    WaterTable waterTable,
     Map<String, List<Case>> cases,
     List<Fault> faults) {
 

@@ -27,13 +27,18 @@ public final class Trial {
             Documents.read("rules/base/plan.yaml", tried.plan(), tried.event(), tried.log(), null)
                 .dossier(),
             tried.name());
-    Facts facts = Facts.of(dossier, tried.asOf(), Resolution.of(rules, dossier).constants());
+    Facts facts =
+        Facts.of(
+            dossier,
+            tried.asOf(),
+            Resolution.of(rules, dossier).constants(),
+            rules.waterTable());
     return new Trial(tried, dossier, facts);
   }
 
   /** True when the audit with these rules is what the case asks for. */
   public boolean passes(Ruleset rules) {
-    Resolution resolved = Resolution.of(rules, dossier);
+    Resolution resolved = Resolution.trying(tried.rule(), rules, dossier);
     try {
       Audit audit =
           new Assembly(rules, dossier, resolved, facts, tried.asOf()).audit(new Watchdog());

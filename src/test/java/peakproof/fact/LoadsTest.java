@@ -11,6 +11,7 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import peakproof.document.Dossier;
 import peakproof.document.Texts;
+import peakproof.document.WaterTable;
 import peakproof.measure.ShippedConstants;
 
 class LoadsTest {
@@ -87,7 +88,7 @@ class LoadsTest {
         """
             + weeks;
     Dossier dossier = Texts.dossier(plan, null, log, null);
-    return Facts.of(dossier, LocalDate.parse("2027-05-23"), ShippedConstants.constants());
+    return Facts.of(dossier, LocalDate.parse("2027-05-23"), ShippedConstants.constants(), new WaterTable(List.of()));
   }
 
   private static String log(double easy, double steady) {

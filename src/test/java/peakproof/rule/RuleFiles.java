@@ -76,7 +76,9 @@ public final class RuleFiles {
   public static RuleFiles in(Path root) {
     RuleFiles files = new RuleFiles(root);
     Path shipped = Path.of("rules");
-    files.put("measures.yaml", read(shipped.resolve("measures.yaml")));
+    for (String name : List.of("measures.yaml", "water-temperature.yaml")) {
+      files.put(name, read(shipped.resolve(name)));
+    }
     for (String kind : List.of("plan", "event", "log")) {
       String name = "base/" + kind + ".yaml";
       files.put(name, read(shipped.resolve(name)));

@@ -125,6 +125,7 @@ public final class RuleVariants {
         knowledge,
         shipped.origin(),
         shipped.measures(),
+        shipped.waterTable(),
         Map.of(),
         List.of(new Fault(new Place(card.rule(), 1, 1), "alone", "all rules", "load the folder")));
   }

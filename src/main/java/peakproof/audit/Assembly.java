@@ -46,7 +46,7 @@ final class Assembly {
     Judge judge = new Judge(rules, dossier.plan(), facts, resolved.settings(), watchdog);
     Composer composer = new Composer(dossier, facts.single(), severities);
     Map<String, Judge.Outcome> outcomes = judge.judge();
-    outcomes.forEach((rule, outcome) -> sort(rules.card(rule), outcome, composer));
+    outcomes.forEach((rule, outcome) -> sort(resolved.card(rule), outcome, composer));
     findings.sort(Ranking.ORDER);
     remarks.addAll(acceptance.remarks());
     remarks.addAll(Footer.gaps(dossier.plan(), asOf));

@@ -23,6 +23,10 @@ final class Severities {
   Severity of(Card card, Reports.Report report) {
     Severity house = resolved.severity(card.rule());
     Severity severity = house == null ? stepped(card, report) : house;
+    Severity most = resolved.atMost(card.rule());
+    if (most != null && severity.atLeast(most)) {
+      severity = most;
+    }
     boolean estimated =
         report.fact().estimated() || report.because() != null && report.because().estimated();
     if (estimated && severity.atLeast(Severity.ASK)) {

@@ -16,8 +16,19 @@ import org.jspecify.annotations.Nullable;
  *     one-line day
  * @param kit the kit words, the club's own among them
  * @param practise the skills, the club's own among them
+ * @param sessions the club's named sessions, as written in its house file
  */
-record Desk(Faults faults, Map<String, Place> marks, Words kit, Words practise) {
+record Desk(
+    Faults faults,
+    Map<String, Place> marks,
+    Words kit,
+    Words practise,
+    Map<String, Tree.Scalar> sessions) {
+  /** One for documents that come before a house file is known. */
+  static Desk plain(Faults faults, Map<String, Place> marks) {
+    return new Desk(faults, marks, Vocabulary.KIT, Vocabulary.PRACTISE, Map.of());
+  }
+
   /** The value's keys; null, and a fault told, when it is no mapping. */
   @Nullable Fields fields(Node node, String owner) {
     if (node.tree() instanceof Tree.Mapping mapping) {

@@ -36,7 +36,7 @@ final class DossierReader {
       @Nullable Tree eventTree,
       @Nullable Tree logTree,
       @Nullable Tree houseTree) {
-    Desk plain = new Desk(faults, marks, Vocabulary.KIT, Vocabulary.PRACTISE);
+    Desk plain = Desk.plain(faults, marks);
     HouseReader houseReader = new HouseReader(plain);
     Node houseNode = content(DocumentKind.HOUSE, houseTree);
     House house = houseNode == null ? null : houseReader.read(houseNode);
@@ -45,7 +45,8 @@ final class DossierReader {
             faults,
             marks,
             Vocabulary.KIT.plus(houseReader.kit()),
-            Vocabulary.PRACTISE.plus(houseReader.practise()));
+            Vocabulary.PRACTISE.plus(houseReader.practise()),
+            houseReader.sessions());
     Node logNode = content(DocumentKind.LOG, logTree);
     Log log = logNode == null ? null : new LogReader(desk).read(logNode);
     Node planNode = content(DocumentKind.PLAN, planTree);

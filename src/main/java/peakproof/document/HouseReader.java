@@ -7,16 +7,20 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Reads a club's house file. */
 final class HouseReader {
   private static final List<String> WORDS = List.of("title", "why", "do", "care", "not-for");
 
+  private static final Pattern SESSION_NAME = Pattern.compile("[a-z][a-z0-9-]{0,39}");
+
   private final Desk desk;
   private final Set<String> notApplied = new LinkedHashSet<>();
   private List<String> kit = List.of();
   private List<String> practise = List.of();
+  private Map<String, Tree.Scalar> sessions = Map.of();
 
   HouseReader(Desk desk) {
     this.desk = desk;
@@ -30,6 +34,11 @@ final class HouseReader {
   /** The club's own skills, once the file is read. */
   List<String> practise() {
     return practise;
+  }
+
+  /** The club's named sessions, once the file is read. */
+  Map<String, Tree.Scalar> sessions() {
+    return sessions;
   }
 
   /** The house file; null when it holds no keys. */
@@ -48,23 +57,20 @@ final class HouseReader {
     }
     var settings = SettingsReader.read(fields, desk);
     var severity = severities(fields, "severity");
-    if (!severities(fields, "at-most").isEmpty()) {
-      notApplied.add("at-most");
-    }
-    words(fields);
+    var atMost = severities(fields, "at-most");
+    var words = words(fields);
     List<Plan.SettingText> use = desk.each(fields.list("use"), this::used);
     List<House.Silenced> silenced = desk.each(fields.list("silenced"), this::silenced);
     lists(fields);
-    if (!SettingsReader.texts(fields.mapping("sessions", "'sessions' of the house"), desk)
-        .isEmpty()) {
-      notApplied.add("sessions");
-    }
+    sessions(fields);
     fields.finish();
     return new House(
         fields.pointer(),
         name,
         settings,
         severity,
+        atMost,
+        words,
         use,
         silenced,
         Collections.unmodifiableSet(notApplied));
@@ -93,22 +99,69 @@ final class HouseReader {
     return Collections.unmodifiableMap(severities);
   }
 
-  private void words(Fields owner) {
+  private Map<String, Map<String, Plan.SettingText>> words(Fields owner) {
     Fields rules = owner.mapping("words", "'words'");
     if (rules == null) {
-      return;
+      return Map.of();
     }
+    Map<String, Map<String, Plan.SettingText>> words = new LinkedHashMap<>();
     rules
         .all()
         .forEach(
             (rule, node) -> {
               Fields fields = desk.fields(node, "'words' for '" + rule + "'");
               if (fields != null) {
-                WORDS.forEach(fields::text);
+                Map<String, Plan.SettingText> its = new LinkedHashMap<>();
+                for (String key : WORDS) {
+                  String text = fields.text(key);
+                  if (text != null) {
+                    its.put(key, new Plan.SettingText(node.pointer() + "/" + key, text));
+                  }
+                }
                 fields.finish();
-                notApplied.add("words");
+                words.put(rule, Collections.unmodifiableMap(its));
               }
             });
+    return Collections.unmodifiableMap(words);
+  }
+
+  /** Sessions with a name, each a set line of at least one sport. */
+  private void sessions(Fields owner) {
+    Fields fields = owner.mapping("sessions", "'sessions' of the house");
+    if (fields == null) {
+      return;
+    }
+    Map<String, Tree.Scalar> named = new LinkedHashMap<>();
+    fields
+        .all()
+        .forEach(
+            (name, node) -> {
+              Tree.Scalar line = desk.scalar(node);
+              if (!SESSION_NAME.matcher(name).matches()) {
+                desk.fault(
+                    fields.keyPlace(name),
+                    "'" + name + "' is no name for a session",
+                    "expected small letters, digits and '-', a letter first",
+                    "for example tuesday-fives");
+              } else if (line != null && readable(line)) {
+                named.put(name, line);
+              }
+            });
+    sessions = Collections.unmodifiableMap(named);
+  }
+
+  private boolean readable(Tree.Scalar line) {
+    SetLines.Outcome ridden = SetLines.parse(line.text(), Sport.BIKE);
+    boolean readable =
+        ridden.line() != null
+            || SetLines.parse(line.text(), Sport.RUN).line() != null
+            || SetLines.parse(line.text(), Sport.SWIM).line() != null;
+    if (!readable) {
+      ridden
+          .problems()
+          .forEach(problem -> desk.faults().add(problem.why().at(line.at(problem.offset()))));
+    }
+    return readable;
   }
 
   private House.@Nullable Silenced silenced(Node node) {

@@ -20,7 +20,7 @@ final class WaterTableReader {
     Tree tree = parsed.tree();
     List<WaterTable.Edition> editions = List.of();
     if (tree != null) {
-      Desk desk = new Desk(faults, new LinkedHashMap<>(), Vocabulary.KIT, Vocabulary.PRACTISE);
+      Desk desk = Desk.plain(faults, new LinkedHashMap<>());
       editions = new WaterTableReader(desk).editions(new Node("", tree.place(), tree));
     }
     List<Fault> sorted = faults.sorted();

@@ -2,10 +2,14 @@ package peakproof.document;
 
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Reads the text beside a session's sport: a set line, or a bare duration or distance. */
 final class WorkReader {
+  /** No set line begins with a letter. */
+  private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9-]*");
+
   private final Desk desk;
   private final boolean log;
 
@@ -41,6 +45,29 @@ final class WorkReader {
     if (log && Quantity.amount(text, sport, false) instanceof Quantity.Of<SetLine.Work> amount) {
       return bare(amount.value(), null);
     }
+    if (!desk.sessions().isEmpty() && NAME.matcher(text).matches()) {
+      scalar = named(scalar, text);
+    }
+    return scalar == null ? null : line(scalar, sport);
+  }
+
+  private Tree.@Nullable Scalar named(Tree.Scalar scalar, String name) {
+    Tree.Scalar line = desk.sessions().get(name);
+    if (line == null) {
+      Set<String> known = desk.sessions().keySet();
+      String near = Nearest.among(name, known);
+      desk.fault(
+          scalar.place(),
+          "the house has no session '" + name + "'",
+          "expected a set line, or one of: " + String.join(", ", known),
+          near == null
+              ? "write its set line, or name it in house.yaml"
+              : "did you mean '" + near + "'?");
+    }
+    return line;
+  }
+
+  private @Nullable Work line(Tree.Scalar scalar, Sport sport) {
     SetLines.Outcome outcome = SetLines.parse(scalar.text(), sport);
     outcome
         .problems()

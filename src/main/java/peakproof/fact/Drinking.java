@@ -67,8 +67,7 @@ public record Drinking(
 
     Drinking leg(Sport sport, Calibration athlete) {
       Plan.RaceDay day = plan.raceDay();
-      Session.Fuel fuel =
-          day == null ? null : sport == Sport.BIKE ? day.bikeFuel() : day.runFuel();
+      Session.Fuel fuel = day == null ? null : sport == Sport.BIKE ? day.bikeFuel() : day.runFuel();
       String at = day == null ? plan.at() : day.at();
       return of(
           "on the " + sport.word() + " of the race",

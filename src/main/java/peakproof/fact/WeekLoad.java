@@ -68,7 +68,9 @@ public record WeekLoad(
     return week.changeable();
   }
 
-  /** True for a week of training as usual: no camp, nothing that interrupts it, two sports or more. */
+  /**
+   * True for a week of training as usual: no camp, nothing that interrupts it, two sports or more.
+   */
   public boolean usual() {
     return !week.camp() && !week.interrupted() && sports() > 1;
   }
@@ -86,7 +88,9 @@ public record WeekLoad(
 
   /** The monotony in words, {@code without end} of equal days. */
   public String evenness() {
-    return equalDays ? "without end, every day the same" : monotony == null ? "unknown" : "" + two(monotony);
+    return equalDays
+        ? "without end, every day the same"
+        : monotony == null ? "unknown" : "" + two(monotony);
   }
 
   private static String two(double number) {

@@ -48,6 +48,35 @@ public record Card(
     @Nullable String notFor,
     List<String> was) {
 
+  /** The same rule with other texts. */
+  Card inWords(
+      String otherTitle,
+      Template otherWhy,
+      Template otherRemedy,
+      @Nullable Template otherCare,
+      @Nullable String otherNotFor) {
+    return new Card(
+        rule,
+        theme,
+        otherTitle,
+        severity,
+        steps,
+        hold,
+        grade,
+        sources,
+        applies,
+        needs,
+        judgesAbsence,
+        fromDay,
+        onByDefault,
+        settings,
+        otherWhy,
+        otherRemedy,
+        otherCare,
+        otherNotFor,
+        was);
+  }
+
   /**
    * From where another severity counts: from a value on, or when a yes/no field of the reported
    * fact holds; exactly one of the two is there.

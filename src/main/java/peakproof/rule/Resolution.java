@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -30,6 +31,8 @@ public final class Resolution {
   private final Map<String, Map<String, Settings.Value>> values = new TreeMap<>();
   private final Map<String, Double> measures = new TreeMap<>();
   private final Map<String, Severity> severities = new TreeMap<>();
+  private final Map<String, Severity> atMost = new TreeMap<>();
+  private final Map<String, Card> cards = new TreeMap<>();
   private final Set<String> inUse = new TreeSet<>();
   private final Map<String, String> silenced = new TreeMap<>();
   private final List<Changed> overrides = new ArrayList<>();
@@ -58,6 +61,8 @@ public final class Resolution {
     if (house != null) {
       house.settings().forEach((rule, settings) -> resolved.apply(rule, settings, HOUSE));
       house.severity().forEach(resolved::severity);
+      house.atMost().forEach(resolved::atMost);
+      house.words().forEach(resolved::words);
       house.use().forEach(resolved::use);
       house.silenced().forEach(resolved::silence);
     }
@@ -157,10 +162,32 @@ public final class Resolution {
   }
 
   private void severity(String rule, SettingText text) {
-    String slug = rules.slug(rule);
-    if (slug == null) {
+    Severity severity = word(rule, text);
+    if (severity != null) {
+      String slug = Objects.requireNonNull(rules.slug(rule));
+      severities.put(slug, severity);
+      tell(slug, "severity ", severity);
+    }
+  }
+
+  private void atMost(String rule, SettingText text) {
+    Severity severity = word(rule, text);
+    if (severity != null) {
+      String slug = Objects.requireNonNull(rules.slug(rule));
+      atMost.put(slug, severity);
+      tell(slug, "at most ", severity);
+    }
+  }
+
+  private void tell(String slug, String change, Severity severity) {
+    boolean lowered = rules.card(slug).canHold() && severity != Severity.HOLD;
+    overrides.add(new Changed(HOUSE, slug, change + severity, lowered));
+  }
+
+  private @Nullable Severity word(String rule, SettingText text) {
+    if (rules.slug(rule) == null) {
       unknown(text.at(), rule);
-      return;
+      return null;
     }
     Severity severity =
         List.of(Severity.values()).stream()
@@ -173,11 +200,25 @@ public final class Resolution {
           "'" + text.text() + "' is no severity",
           "HOLD, FIX, ASK or NOTE",
           text.text().toUpperCase(Locale.ROOT));
+    }
+    return severity;
+  }
+
+  private void words(String rule, Map<String, SettingText> words) {
+    String slug = rules.slug(rule);
+    if (slug == null) {
+      words.values().stream().findFirst().ifPresent(text -> unknown(parent(text.at()), rule));
       return;
     }
-    severities.put(slug, severity);
-    boolean lowered = rules.card(slug).canHold() && severity != Severity.HOLD;
-    overrides.add(new Changed(HOUSE, slug, "severity " + severity, lowered));
+    Reworded reworded = Reworded.of(rules.card(slug), words);
+    reworded
+        .problems()
+        .forEach((text, why) -> fault(text.at(), why.what(), why.expected(), why.instead()));
+    if (reworded.problems().isEmpty()) {
+      cards.put(slug, reworded.card());
+      overrides.add(
+          new Changed(HOUSE, slug, "words of " + String.join(", ", words.keySet()), false));
+    }
   }
 
   private void use(SettingText entry) {
@@ -240,6 +281,16 @@ public final class Resolution {
   /** The house's severity of a rule, or null when the card decides. */
   public @Nullable Severity severity(String rule) {
     return severities.get(rule);
+  }
+
+  /** The heaviest severity the house lets a rule come to, or null when it sets none. */
+  public @Nullable Severity atMost(String rule) {
+    return atMost.get(rule);
+  }
+
+  /** The card of a rule in the house's words. */
+  public Card card(String rule) {
+    return cards.getOrDefault(rule, rules.card(rule));
   }
 
   /** Rules turned off, with the reason. */

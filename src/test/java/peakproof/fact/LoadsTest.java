@@ -88,7 +88,11 @@ class LoadsTest {
         """
             + weeks;
     Dossier dossier = Texts.dossier(plan, null, log, null);
-    return Facts.of(dossier, LocalDate.parse("2027-05-23"), ShippedConstants.constants(), new WaterTable(List.of()));
+    return Facts.of(
+        dossier,
+        LocalDate.parse("2027-05-23"),
+        ShippedConstants.constants(),
+        new WaterTable(List.of()));
   }
 
   private static String log(double easy, double steady) {

@@ -372,9 +372,8 @@ final class Timeline {
 
   private double longFrom(Session session, double usual) {
     Double longest = knowsWeeksBefore(session) ? longestMinutesBefore(session) : null;
-    double least =
-        longest == null ? usual : Math.min(usual, constant(Constant.LONG_SHARE) * longest);
-    return effort.shortCourse() ? least * constant(Constant.LONG_SHORT_COURSE) : least;
+    double least = effort.shortCourse() ? usual * constant(Constant.LONG_SHORT_COURSE) : usual;
+    return longest == null ? least : Math.min(least, constant(Constant.LONG_SHARE) * longest);
   }
 
   /** A share of the longest says nothing while the longest may lie in days nobody wrote down. */

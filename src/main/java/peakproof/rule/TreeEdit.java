@@ -71,6 +71,9 @@ final class TreeEdit {
       throw new NoSuchPath("there is no item '" + step + "' in the list");
     }
     if (rest.isEmpty() && gone(replacement)) {
+      if (index == items.size()) {
+        throw new NoSuchPath("there is no item '" + step + "' to take away");
+      }
       items.remove(index);
     } else if (index == items.size()) {
       items.add(at(new Tree.Mapping(replacement.place(), Map.of()), rest, replacement));

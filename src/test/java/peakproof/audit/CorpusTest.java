@@ -82,8 +82,9 @@ class CorpusTest {
   }
 
   @Test
-  void everyRuleHasAFault() {
+  void everyRuleThatIsNotAwaitedHasAFault() {
     Set<String> without = new TreeSet<>(auditor.rules().cards().keySet());
+    without.removeAll(awaited);
     faults.forEach(fault -> without.removeAll(fault.entry.named()));
     assertThat(without).isEmpty();
   }

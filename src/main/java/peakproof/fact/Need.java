@@ -139,8 +139,7 @@ public enum Need {
       "race.suit",
       "event.swim.wetsuit, or event.rule-book with event.swim.temperature",
       facts -> facts.suit().ruling() != null),
-  RACE_DAY_SUIT(
-      "race-day.wetsuit", "race-day.wetsuit.worn", facts -> facts.suit().worn() != null),
+  RACE_DAY_SUIT("race-day.wetsuit", "race-day.wetsuit.worn", facts -> facts.suit().worn() != null),
   RACE_DAY_CARBOHYDRATE(
       "race-day.carbohydrate",
       "race-day.fuel with carbohydrate for the bike and the run",
@@ -165,7 +164,8 @@ public enum Need {
   WEEKS_LOAD(
       "weeks.load",
       "a log of the last weeks with time and rating of every session",
-      facts -> judgedLoads(facts).anyMatch(Need::spreadKnown) || judgedLoads(facts).findAny().isEmpty(),
+      facts ->
+          judgedLoads(facts).anyMatch(Need::spreadKnown) || judgedLoads(facts).findAny().isEmpty(),
       facts -> judgedLoads(facts).allMatch(Need::spreadKnown)),
   WEEKS_STRAIN(
       "weeks.strain",
@@ -274,8 +274,7 @@ public enum Need {
 
   /** The load of a taper falls, and nobody asks after it. */
   private static Stream<WeekLoad> judgedLoads(Facts facts) {
-    List<Week> judged =
-        judgedWeeks(facts).filter(week -> week.phase() != Phase.TAPER).toList();
+    List<Week> judged = judgedWeeks(facts).filter(week -> week.phase() != Phase.TAPER).toList();
     return facts.weekLoads().stream().filter(load -> judged.contains(load.week()));
   }
 

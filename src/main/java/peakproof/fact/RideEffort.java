@@ -43,7 +43,9 @@ public record RideEffort(
     }
     if (heartShare != null) {
       held.add(
-          Words.share(heartShare) + " of the highest heart rate over " + Words.minutes(heartMinutes));
+          Words.share(heartShare)
+              + " of the highest heart rate over "
+              + Words.minutes(heartMinutes));
     }
     return String.join(" and ", held);
   }

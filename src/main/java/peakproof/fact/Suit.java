@@ -11,8 +11,9 @@ import peakproof.measure.WaterTemperature;
 import peakproof.measure.WaterTemperature.Wetsuit;
 
 /**
- * The wetsuit of race day against what the event says of wetsuits: that it forbids or requires them,
- * else its own thresholds, else the edition of the rule book it names, else that it allows them.
+ * The wetsuit of race day against what the event says of wetsuits: that it forbids or requires
+ * them, else its own thresholds, else the edition of the rule book it names, else that it allows
+ * them.
  *
  * @param worn whether the athlete means to wear one; unknown when not said
  * @param thickness millimetres; unknown when not said

@@ -39,6 +39,16 @@ public record Weather(
     return estimated ? "estimated" : "forecast";
   }
 
+  /** How the air of race day stands to that of training, in words. */
+  public String training() {
+    if (warmerThanTraining == null) {
+      return "the log does not say how warm training was";
+    }
+    return warmerThanTraining > 0
+        ? "its air is " + Words.number(warmerThanTraining) + " °C warmer than that of training"
+        : "its air is no warmer than that of training";
+  }
+
   /** Null when the event gives neither the temperature nor air and humidity to estimate it from. */
   static @Nullable Weather of(Plan plan, Timeline timeline) {
     Event.Weather weather = plan.event().weather();

@@ -37,7 +37,9 @@ public final class Window implements Fact {
     tallies.put(
         "heatDays",
         Tally.count(
-            days, day -> day.heat(timeline.raceAir()), "heat or air of the rides and runs in the log"));
+            days,
+            day -> day.heat(timeline.raceAir()),
+            "heat or air of the rides and runs in the log"));
     tallyRuns(of(Run.class), timeline.bricks().stream().filter(b -> holds(b.date())).toList());
   }
 

@@ -29,10 +29,7 @@ public final class Trial {
             tried.name());
     Facts facts =
         Facts.of(
-            dossier,
-            tried.asOf(),
-            Resolution.of(rules, dossier).constants(),
-            rules.waterTable());
+            dossier, tried.asOf(), Resolution.of(rules, dossier).constants(), rules.waterTable());
     return new Trial(tried, dossier, facts);
   }
 

@@ -54,7 +54,7 @@ class ResolutionTest {
     Resolution resolved = Resolution.of(rules, dossier("use: [ratio-unusul]"));
     assertThat(resolved.faults())
         .extracting(Fault::what, Fault::instead)
-        .containsExactly(tuple("there is no rule 'ratio-unusul'", "ratio-unusual"));
+        .containsExactly(tuple("there is no rule 'ratio-unusul'", "did you mean 'ratio-unusual'?"));
   }
 
   @Test

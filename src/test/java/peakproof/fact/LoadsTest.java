@@ -95,11 +95,7 @@ class LoadsTest {
     Files.writeString(folder.resolve("log.yaml"), log);
     Dossier dossier =
         Objects.requireNonNull(Documents.read(folder.resolve("plan.yaml"), null).dossier());
-    return Facts.of(
-        dossier,
-        LocalDate.parse("2027-05-23"),
-        ShippedConstants.constants(),
-        new WaterTable(List.of()));
+    return Facts.of(dossier, LocalDate.parse("2027-05-23"), ShippedConstants.constants(), new WaterTable(List.of()));
   }
 
   private static String log(double easy, double steady) {

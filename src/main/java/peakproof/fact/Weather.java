@@ -62,7 +62,7 @@ public record Weather(
     Wbgt.Caution caution = Wbgt.caution(wbgt, estimated, timeline.constants());
     return new Weather(
         plan.event().at() + "/weather",
-        Exact.of(wbgt),
+        Exact.of(wbgt.doubleValue()),
         estimated,
         caution != Wbgt.Caution.NONE,
         caution == Wbgt.Caution.CAUTION || caution == Wbgt.Caution.STRONG,

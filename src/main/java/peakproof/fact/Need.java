@@ -124,7 +124,7 @@ public enum Need {
       facts -> facts.bikeGoal().goalWatts() == null || facts.bikeGoal().goalShare() != null),
   BIKE_WATTS(
       "goal.bike-watts",
-      "goal.bike, athlete.mass, and athlete.bike.critical-power or power under goal.bike-effort",
+      "goal.bike, athlete.mass, and power under goal.bike-effort or athlete.bike.critical-power",
       facts -> facts.bikeGoal().overShare() != null),
   RIDES_HELD(
       "rides.held",

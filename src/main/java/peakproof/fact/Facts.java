@@ -36,6 +36,9 @@ public final class Facts {
   private final GoalTests goalTests;
   private final @Nullable RunLegCost runLegCost;
   private final @Nullable Taper taper;
+  private final List<Illness> illnesses;
+  private final List<Comeback> comebacks;
+  private final List<WarnedSession> warned;
 
   private Facts(Dossier dossier, LocalDate asOf, Constants constants) {
     this.dossier = dossier;
@@ -60,6 +63,10 @@ public final class Facts {
     this.goalTests = GoalTests.of(dossier.plan(), timeline, dossier.log() != null);
     this.runLegCost = RunLegCost.of(goal, race, calibration, constants);
     this.taper = Taper.of(timeline);
+    this.illnesses =
+        Symptoms.illnesses(dossier.log(), dossier.plan().athlete().health(), asOf, race.date());
+    this.comebacks = Comeback.all(timeline, illnesses);
+    this.warned = WarnedSession.all(timeline);
   }
 
   /**
@@ -99,9 +106,10 @@ public final class Facts {
     facts.addAll(gaps);
     facts.addAll(Missed.in(dossier.log(), timeline.asOf()));
     facts.addAll(Symptoms.pains(dossier.log(), timeline.asOf(), race.date()));
-    facts.addAll(
-        Symptoms.illnesses(
-            dossier.log(), dossier.plan().athlete().health(), timeline.asOf(), race.date()));
+    facts.addAll(illnesses);
+    facts.addAll(comebacks);
+    facts.addAll(PlannedMedicine.all(dossier.plan(), timeline));
+    facts.addAll(warned);
     facts.addAll(cutOffs);
     facts.addAll(adherence);
     facts.addAll(heavyWork);
@@ -237,6 +245,25 @@ public final class Facts {
   /** The taper; null once none of it can be changed. */
   public @Nullable Taper taper() {
     return taper;
+  }
+
+  /** Sessions on days with an official warning. */
+  List<WarnedSession> warned() {
+    return warned;
+  }
+
+  /** True when the first week back can be told after every illness after which that is asked. */
+  boolean knowsFirstWeeks() {
+    return comebacks.stream()
+        .filter(comeback -> !comeback.firstWeekKnown())
+        .noneMatch(
+            comeback ->
+                illnesses.stream()
+                    .anyMatch(
+                        illness ->
+                            illness.from().equals(comeback.from())
+                                && illness.viral()
+                                && !illness.cleared()));
   }
 
   /** True when the coach says how many hours the athlete has a week, or on a weekday. */

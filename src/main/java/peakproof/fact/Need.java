@@ -47,6 +47,16 @@ public enum Need {
       "athlete.tests and logged long rides",
       facts -> facts.timeLimits() == 0 || !facts.cutOffs().isEmpty(),
       facts -> facts.timeLimits() == facts.cutOffs().size()),
+  WARNED_WHERE(
+      "warned.where",
+      "where of the key sessions on days with a warning",
+      facts -> true,
+      facts -> facts.warned().stream().allMatch(WarnedSession::known)),
+  COMEBACK_WEEK(
+      "comeback.week",
+      "the first week back with all its lengths, and a log of the weeks before the illness",
+      facts -> true,
+      Facts::knowsFirstWeeks),
   PAST("past", "a log, or athlete.lately", Facts::knowsThePast),
   WEEKS_PHASE(
       "weeks.phase",

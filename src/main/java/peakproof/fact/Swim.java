@@ -31,6 +31,11 @@ public final class Swim extends Session {
     return company != null && !company.equals("alone");
   }
 
+  /** Temperature of its water, °C; unknown when not said. */
+  public @Nullable Double celsius() {
+    return written.scene().water();
+  }
+
   /** True when it asks for distance under water, or for holding the breath. */
   public boolean underwater() {
     return written.wear().practises("underwater");

@@ -10,8 +10,8 @@ import peakproof.measure.Constant;
  * A swim to come in water that is colder than the club takes for a first time.
  *
  * @param celsius temperature of its water
- * @param coldSwimsBefore swims in cold water in the weeks before it, done and planned; unknown while
- *     the days and swims that do not say could make up what is missing
+ * @param coldSwimsBefore swims in cold water in the weeks before it, done and planned; unknown
+ *     while the days and swims that do not say could make up what is missing
  */
 public record ColdSwim(Swim swim, double celsius, @Nullable Double coldSwimsBefore)
     implements Fact {

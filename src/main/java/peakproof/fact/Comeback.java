@@ -67,7 +67,9 @@ public record Comeback(
     Double usual = usual(timeline, illness.from());
     return new Comeback(
         illness.from(),
-        hard == null ? null : (Double) (double) ChronoUnit.DAYS.between(illness.last(), hard.date()),
+        hard == null
+            ? null
+            : (Double) (double) ChronoUnit.DAYS.between(illness.last(), hard.date()),
         hard == null ? "none" : hard.label() + " on " + Words.weekday(hard.date()),
         minutes,
         done(week),

@@ -48,22 +48,14 @@ public enum Need {
       facts -> facts.timeLimits() == 0 || !facts.cutOffs().isEmpty(),
       facts -> facts.timeLimits() == facts.cutOffs().size()),
   RACE_WATER_CELSIUS(
-      "race.water-celsius",
-      "event.swim.temperature",
-      facts -> facts.suitLimit().celsius() != null),
+      "race.water-celsius", "event.swim.temperature", facts -> facts.suitLimit().celsius() != null),
   RACE_MINIMUM_AGE("race.minimum-age", "event.minimum-age", Facts::saysMinimumAge),
   ATHLETE_AGE("athlete.age", "athlete.born", facts -> facts.athlete().age() != null),
-  ATHLETE_RISK(
-      "athlete.risk", "athlete.health.conditions", facts -> facts.healthFile().risk()),
+  ATHLETE_RISK("athlete.risk", "athlete.health.conditions", facts -> facts.healthFile().risk()),
   ATHLETE_EXPERIENCE(
-      "athlete.experience",
-      "athlete.experience",
-      facts -> facts.athlete().firstTimer() != null),
+      "athlete.experience", "athlete.experience", facts -> facts.athlete().firstTimer() != null),
   SWIMS_WATER(
-      "swims.water",
-      "water of the open-water swims to come",
-      facts -> true,
-      Facts::saysWater),
+      "swims.water", "water of the open-water swims to come", facts -> true, Facts::saysWater),
   SWIMS_COLD_BEFORE(
       "swims.cold-before",
       "where and water of the swims of the weeks before the cold one",
@@ -79,10 +71,7 @@ public enum Need {
       "a log of the last five weeks with times and ratings",
       facts -> true,
       facts -> facts.sleep() == null || facts.sleep().loadAboveUsual() != null),
-  TAPER_START(
-      "taper.start",
-      "block.taper-weeks, or focus on the weeks",
-      Facts::knowsTaperStart),
+  TAPER_START("taper.start", "block.taper-weeks, or focus on the weeks", Facts::knowsTaperStart),
   TAPER_START_MORNINGS(
       "taper-start.mornings",
       "morning.mood and morning.sleep of the last seven days",

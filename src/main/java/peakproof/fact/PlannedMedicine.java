@@ -27,8 +27,7 @@ public record PlannedMedicine(String kind, String occasion, Where entry) impleme
         .sessions()
         .filter(Session::planned)
         .forEach(session -> add(session.written, session.label(), session.date(), planned));
-    raceEntries(timeline)
-        .forEach(race -> add(race, "the race", timeline.raceDate(), planned));
+    raceEntries(timeline).forEach(race -> add(race, "the race", timeline.raceDate(), planned));
     Plan.RaceDay day = plan.raceDay();
     if (day != null) {
       for (String kind : day.medicines().stream().sorted().toList()) {

@@ -15,8 +15,8 @@ import peakproof.measure.Median;
  * @param nights how many of them the log has
  * @param shortNights how many of those were short
  * @param meanMinutes mean sleep a night; unknown while too few nights are logged
- * @param loadAboveUsual whether the load of these days is above the median of the four weeks before;
- *     unknown when a day or rating of these days or of too many before is
+ * @param loadAboveUsual whether the load of these days is above the median of the four weeks
+ *     before; unknown when a day or rating of these days or of too many before is
  * @param entries their days, newest first
  */
 public record Sleep(
@@ -97,7 +97,6 @@ public record Sleep(
     }
     return sum;
   }
-
 
   @Override
   public List<Where> where() {

@@ -21,7 +21,8 @@ final class Symptoms {
   private static final Set<String> BONE = Set.of("swelling", "point-tender", "bone");
   private static final Set<String> SYSTEMIC =
       Set.of("cough", "chest", "tight-chest", "aches", "vomiting", "palpitations");
-  private static final Set<String> BREATHING = Set.of("froth", "tight-chest", "breathless-in-water");
+  private static final Set<String> BREATHING =
+      Set.of("froth", "tight-chest", "breathless-in-water");
   private static final Set<String> COLD = Set.of("sore-throat", "runny-nose");
 
   private Symptoms() {}
@@ -118,7 +119,9 @@ final class Symptoms {
         newestFirst.stream().map(on -> new Where(on.ill().at(), on.date(), null)).toList());
   }
 
-  /** A cough of a cold is no sign of water on the lungs; one after a swim and nothing else may be. */
+  /**
+   * A cough of a cold is no sign of water on the lungs; one after a swim and nothing else may be.
+   */
   private static boolean breathing(IllOn on) {
     Set<String> signs = on.ill().signs();
     String kind = on.ill().kind();

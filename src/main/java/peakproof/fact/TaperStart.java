@@ -38,7 +38,8 @@ public record TaperStart(
     LocalDate starts = starts(timeline);
     LocalDate asOf = timeline.asOf();
     if (starts == null
-        || Math.abs(ChronoUnit.DAYS.between(asOf, starts)) > timeline.constant(Constant.TAPER_NEAR)) {
+        || Math.abs(ChronoUnit.DAYS.between(asOf, starts))
+            > timeline.constant(Constant.TAPER_NEAR)) {
       return null;
     }
     Double low = lowMornings(log, timeline);
@@ -92,7 +93,7 @@ public record TaperStart(
   private static @Nullable Double fallShare(List<Test> tests, LocalDate asOf) {
     return tests.stream()
         .filter(test -> !test.date().isAfter(asOf))
-        .filter(test -> test.date().isAfter(asOf.minusDays(RECENT_DAYS)))
+        .filter(test -> !test.date().isBefore(asOf.minusDays(RECENT_DAYS)))
         .map(test -> fall(test, tests))
         .filter(Objects::nonNull)
         .min(Double::compare)

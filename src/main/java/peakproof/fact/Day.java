@@ -63,12 +63,7 @@ record Day(
 
   /** A hard session, a long run or a long ride. */
   boolean hard() {
-    return sessions.stream()
-        .anyMatch(
-            session ->
-                session.hard()
-                    || (session instanceof Run run && run.longRun())
-                    || (session instanceof Ride ride && ride.longRide()));
+    return sessions.stream().anyMatch(Session::hardOrLong);
   }
 
   /**

@@ -43,6 +43,14 @@ public final class Facts {
   private final List<Drinking> drinking;
   private final List<RideEffort> rideEfforts;
   private final List<WeekLoad> weekLoads;
+  private final List<Illness> illnesses;
+  private final List<Comeback> comebacks;
+  private final List<WarnedSession> warned;
+  private final List<ColdSwim> coldSwims;
+  private final @Nullable Sleep sleep;
+  private final @Nullable TaperStart taperStart;
+  private final HealthFile healthFile;
+  private final SuitLimit suitLimit;
 
   private Facts(Dossier dossier, LocalDate asOf, Constants constants, WaterTable waterTable) {
     this.dossier = dossier;
@@ -73,6 +81,15 @@ public final class Facts {
     this.drinking = Drinking.all(dossier.plan(), timeline, race);
     this.rideEfforts = RideEffort.all(timeline);
     this.weekLoads = WeekLoad.all(timeline);
+    this.illnesses =
+        Symptoms.illnesses(dossier.log(), dossier.plan().athlete().health(), asOf, race.date());
+    this.comebacks = Comeback.all(timeline, illnesses);
+    this.warned = WarnedSession.all(timeline);
+    this.coldSwims = ColdSwim.all(timeline);
+    this.sleep = Sleep.of(dossier.log(), timeline);
+    this.taperStart = TaperStart.of(dossier.plan(), dossier.log(), timeline);
+    this.healthFile = HealthFile.of(dossier.plan().athlete());
+    this.suitLimit = SuitLimit.of(dossier.plan().event(), constants);
   }
 
   /**
@@ -113,10 +130,25 @@ public final class Facts {
     facts.addAll(Stretch.all(timeline));
     facts.addAll(gaps);
     facts.addAll(Missed.in(dossier.log(), timeline.asOf()));
-    facts.addAll(Symptoms.pains(dossier.log(), timeline.asOf(), race.date()));
-    facts.addAll(
-        Symptoms.illnesses(
-            dossier.log(), dossier.plan().athlete().health(), timeline.asOf(), race.date()));
+    List<Pain> pains = Symptoms.pains(dossier.log(), timeline.asOf(), race.date());
+    facts.addAll(pains);
+    facts.addAll(illnesses);
+    facts.addAll(comebacks);
+    facts.addAll(PlannedMedicine.all(dossier.plan(), timeline));
+    facts.addAll(warned);
+    facts.addAll(coldSwims);
+    facts.addAll(EnergyCut.all(dossier.plan(), timeline, race));
+    facts.addAll(HealthSign.all(illnesses, pains, timeline.asOf()));
+    facts.add(healthFile);
+    facts.add(suitLimit);
+    facts.add(AgeLimit.of(athlete, dossier.plan().event()));
+    facts.add(RaceMorning.of(dossier.plan()));
+    Stream.of(
+            Optional.ofNullable(sleep),
+            Optional.ofNullable(taperStart),
+            Optional.ofNullable(ParaFile.of(dossier.plan().athlete())))
+        .flatMap(Optional::stream)
+        .forEach(facts::add);
     facts.addAll(cutOffs);
     facts.addAll(adherence);
     facts.addAll(heavyWork);
@@ -294,6 +326,66 @@ public final class Facts {
   boolean fuelsItself() {
     Double minutes = race.expectedMinutes();
     return minutes != null && minutes <= timeline.constant(Constant.CARBOHYDRATE_MUCH_FROM);
+  }
+
+  /** Sessions on days with an official warning. */
+  List<WarnedSession> warned() {
+    return warned;
+  }
+
+  /** Swims to come in cold water. */
+  List<ColdSwim> coldSwims() {
+    return coldSwims;
+  }
+
+  /** True when every swim to come in open water says how warm its water is. */
+  boolean saysWater() {
+    return plannedSessions()
+        .allMatch(s -> !(s instanceof Swim swim) || !swim.openWater() || swim.celsius() != null);
+  }
+
+  /** The last seven nights; null without a recent one. */
+  @Nullable Sleep sleep() {
+    return sleep;
+  }
+
+  /** How the athlete comes to the taper; null away from its start. */
+  @Nullable TaperStart taperStart() {
+    return taperStart;
+  }
+
+  /** True when it is known on which day the taper starts. */
+  boolean knowsTaperStart() {
+    return TaperStart.starts(timeline) != null;
+  }
+
+  /** What the plan's health entries say. */
+  HealthFile healthFile() {
+    return healthFile;
+  }
+
+  /** The race's water beside the limit for wetsuits. */
+  SuitLimit suitLimit() {
+    return suitLimit;
+  }
+
+  /** True when the event says how young one may be. */
+  boolean saysMinimumAge() {
+    return dossier.plan().event().minimumAge() != null;
+  }
+
+  /** True when the first week back can be told after every illness after which that is asked. */
+  boolean knowsFirstWeeks() {
+    return comebacks.stream()
+        .filter(comeback -> !comeback.firstWeekKnown())
+        .noneMatch(
+            comeback ->
+                illnesses.stream()
+                    .anyMatch(
+                        illness ->
+                            illness.from().equals(comeback.from())
+                                && illness.viral()
+                                && !illness.cleared()));
   }
 
   /** True when the coach says how many hours the athlete has a week, or on a weekday. */

@@ -47,6 +47,49 @@ public enum Need {
       "athlete.tests and logged long rides",
       facts -> facts.timeLimits() == 0 || !facts.cutOffs().isEmpty(),
       facts -> facts.timeLimits() == facts.cutOffs().size()),
+  RACE_WATER_CELSIUS(
+      "race.water-celsius", "event.swim.temperature", facts -> facts.suitLimit().celsius() != null),
+  RACE_MINIMUM_AGE("race.minimum-age", "event.minimum-age", Facts::saysMinimumAge),
+  ATHLETE_AGE("athlete.age", "athlete.born", facts -> facts.athlete().age() != null),
+  ATHLETE_RISK("athlete.risk", "athlete.health.conditions", facts -> facts.healthFile().risk()),
+  ATHLETE_EXPERIENCE(
+      "athlete.experience", "athlete.experience", facts -> facts.athlete().firstTimer() != null),
+  SWIMS_WATER(
+      "swims.water", "water of the open-water swims to come", facts -> true, Facts::saysWater),
+  SWIMS_COLD_BEFORE(
+      "swims.cold-before",
+      "where and water of the swims of the weeks before the cold one",
+      facts -> true,
+      facts -> facts.coldSwims().stream().allMatch(cold -> cold.coldSwimsBefore() != null)),
+  SLEEP_NIGHTS(
+      "sleep.nights",
+      "morning.sleep of the last seven days",
+      facts -> facts.sleep() != null,
+      facts -> facts.sleep() == null || facts.sleep().meanMinutes() != null),
+  SLEEP_LOAD(
+      "sleep.load",
+      "a log of the last five weeks with times and ratings",
+      facts -> true,
+      facts -> facts.sleep() == null || facts.sleep().loadAboveUsual() != null),
+  TAPER_START("taper.start", "block.taper-weeks, or focus on the weeks", Facts::knowsTaperStart),
+  TAPER_START_MORNINGS(
+      "taper-start.mornings",
+      "morning.mood and morning.sleep of the last seven days",
+      facts -> facts.taperStart() == null || facts.taperStart().lowMornings() != null),
+  TAPER_START_RESULTS(
+      "taper-start.results",
+      "two tests of a kind under athlete.tests, one of the last four weeks",
+      facts -> facts.taperStart() == null || facts.taperStart().fallKnown()),
+  WARNED_WHERE(
+      "warned.where",
+      "where of the key sessions on days with a warning",
+      facts -> true,
+      facts -> facts.warned().stream().allMatch(WarnedSession::known)),
+  COMEBACK_WEEK(
+      "comeback.week",
+      "the first week back with all its lengths, and a log of the weeks before the illness",
+      facts -> true,
+      Facts::knowsFirstWeeks),
   PAST("past", "a log, or athlete.lately", Facts::knowsThePast),
   WEEKS_PHASE(
       "weeks.phase",

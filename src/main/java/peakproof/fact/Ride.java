@@ -1,5 +1,8 @@
 package peakproof.fact;
 
+import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Sport;
 
@@ -34,6 +37,28 @@ public final class Ride extends Session {
     }
     Boolean atEffort = timeline.effort().atRaceEffort(written.recorded());
     return atEffort == null ? null : (Double) (atEffort ? 1.0 : 0.0);
+  }
+
+  /** True unless it is said to be indoors, off the road or on closed roads. */
+  public boolean onOpenRoad() {
+    String where = written.scene().where();
+    return (where == null || where.equals("road")) && !"closed".equals(written.scene().traffic());
+  }
+
+  /** True in the dark or at dusk, in busy traffic or on a wet surface. */
+  public boolean exposed() {
+    return !conditions().isEmpty();
+  }
+
+  /** Those conditions, in words; empty without any. */
+  public String conditions() {
+    peakproof.document.Session.Scene scene = written.scene();
+    return Stream.of(
+            "day".equals(scene.light()) ? null : scene.light(),
+            "busy".equals(scene.traffic()) ? "busy traffic" : null,
+            "wet".equals(scene.surface()) ? "wet surface" : null)
+        .filter(Objects::nonNull)
+        .collect(Collectors.joining(", "));
   }
 
   /** Minutes in race position; unknown when not said. */

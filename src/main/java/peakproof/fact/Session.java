@@ -125,6 +125,13 @@ public abstract sealed class Session implements Fact
     return set != null && Boolean.TRUE.equals(set.hard());
   }
 
+  /** True for a hard session, a long run or a long ride. */
+  public boolean hardOrLong() {
+    return hard()
+        || this instanceof Run run && run.longRun()
+        || this instanceof Ride ride && ride.longRide();
+  }
+
   /** True with race effort or harder for some minutes. */
   public boolean sharp() {
     return hard() || raceMinutes() >= timeline.constant(Constant.RACE_EFFORT_LEAST) - 1e-9;

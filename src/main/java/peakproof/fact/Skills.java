@@ -45,6 +45,11 @@ final class Skills {
     return said(swim, swim.openWater(), swim.written.scene().where() != null, logsVenue);
   }
 
+  /** In open water without a wetsuit. */
+  @Nullable Boolean suitless(Swim swim) {
+    return swim.wetsuit() ? (Boolean) false : openWater(swim);
+  }
+
   /** In open water the kit list is complete, and without one no wetsuit is worn. */
   @Nullable Boolean wetsuit(Swim swim) {
     return swim.wetsuit();

@@ -31,6 +31,16 @@ public final class Swim extends Session {
     return company != null && !company.equals("alone");
   }
 
+  /** Temperature of its water, °C; unknown when not said. */
+  public @Nullable Double celsius() {
+    return written.scene().water();
+  }
+
+  /** True when it asks for distance under water, or for holding the breath. */
+  public boolean underwater() {
+    return written.wear().practises("underwater");
+  }
+
   /** True in a wetsuit; in open water the kit list is taken as complete. */
   public boolean wetsuit() {
     return written.wear().has("wetsuit");

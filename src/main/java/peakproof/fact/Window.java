@@ -47,6 +47,7 @@ public final class Window implements Fact {
     Skills skills = timeline.skills();
     Double stated = statesLately() ? timeline.lately().longestSwimMetres() : null;
     tallies.put("openWaterSwims", statedOpenWater(Tally.count(swims, skills::openWater, WHERE)));
+    tallies.put("suitlessSwims", Tally.count(swims, skills::suitless, WHERE));
     tallies.put("wetsuitSwims", Tally.count(swims, skills::wetsuit, "log kit of open-water swims"));
     tallies.put(
         "longestWetsuitSwimMinutes",
@@ -150,6 +151,11 @@ public final class Window implements Fact {
   /** Swims in open water. */
   public double openWaterSwims() {
     return value("openWaterSwims");
+  }
+
+  /** Swims in open water without a wetsuit. */
+  public double suitlessSwims() {
+    return value("suitlessSwims");
   }
 
   /** Swims in a wetsuit. */

@@ -182,6 +182,15 @@ public enum Constant {
   TRANSITION_SLOW(Unit.MINUTES),
   CUT_OFF_MARGIN(Unit.SHARE),
 
+  // Cold water, sleep and mood.
+  COLD_FIRST(Unit.NUMBER),
+  COLD_WATER(Unit.NUMBER),
+  COLD_DAYS(Unit.NUMBER),
+  SHORT_NIGHT(Unit.MINUTES),
+  LOW_MOOD(Unit.NUMBER),
+  LOW_MORNINGS(Unit.NUMBER),
+  TAPER_NEAR(Unit.NUMBER),
+
   // The race.
   WETSUIT_LIKELY_TO(Unit.NUMBER),
   USUAL_FULL(Unit.MINUTES),

@@ -36,6 +36,10 @@ public final class Facts {
   private final GoalTests goalTests;
   private final @Nullable RunLegCost runLegCost;
   private final @Nullable Taper taper;
+  private final List<RaceOnTheWay> racesOnTheWay;
+  private final BikeCourse bikeCourse;
+  private final @Nullable IndoorRiding indoorRiding;
+  private final @Nullable Caffeine caffeine;
 
   private Facts(Dossier dossier, LocalDate asOf, Constants constants) {
     this.dossier = dossier;
@@ -60,6 +64,10 @@ public final class Facts {
     this.goalTests = GoalTests.of(dossier.plan(), timeline, dossier.log() != null);
     this.runLegCost = RunLegCost.of(goal, race, calibration, constants);
     this.taper = Taper.of(timeline);
+    this.racesOnTheWay = RaceOnTheWay.all(timeline);
+    this.bikeCourse = BikeCourse.of(dossier.plan().event());
+    this.indoorRiding = IndoorRiding.of(timeline);
+    this.caffeine = Caffeine.of(dossier.plan(), athlete.age());
   }
 
   /**
@@ -110,9 +118,15 @@ public final class Facts {
     Stream.of(
             Optional.ofNullable(easySessions),
             Optional.ofNullable(runLegCost),
-            Optional.ofNullable(taper))
+            Optional.ofNullable(taper),
+            Optional.ofNullable(indoorRiding),
+            Optional.ofNullable(caffeine),
+            Optional.ofNullable(FirstUse.of(dossier.plan(), timeline)),
+            Optional.ofNullable(Travel.of(dossier.plan(), timeline)))
         .flatMap(Optional::stream)
         .forEach(facts::add);
+    facts.addAll(racesOnTheWay);
+    facts.addAll(EquipmentChange.all(dossier.plan(), timeline));
     facts.addAll(Integrity.mistakes(dossier, timeline));
     facts.addAll(Integrity.missing(dossier, race, calibration));
     return facts;
@@ -137,6 +151,8 @@ public final class Facts {
         raceDay,
         block,
         goalTests,
+        bikeCourse,
+        timeline.rehearsals().shoes(),
         Readiness.of(dossier.log(), timeline.asOf(), race.date(), calibration.heartRateUsable()));
   }
 
@@ -222,6 +238,31 @@ public final class Facts {
   /** The intensity of four build weeks, for each such week that can be changed. */
   public List<HeavyWork> heavyWork() {
     return heavyWork;
+  }
+
+  /** The races before the one the plan leads to. */
+  List<RaceOnTheWay> racesOnTheWay() {
+    return racesOnTheWay;
+  }
+
+  /** The bike leg of the race. */
+  BikeCourse bikeCourse() {
+    return bikeCourse;
+  }
+
+  /** The riding of the peak weeks by place; null once none of it can be changed. */
+  @Nullable IndoorRiding indoorRiding() {
+    return indoorRiding;
+  }
+
+  /** Caffeine planned for the race; null when none is. */
+  @Nullable Caffeine caffeine() {
+    return caffeine;
+  }
+
+  /** True when the event says whether drafting is allowed. */
+  boolean draftingSaid() {
+    return dossier.plan().event().bike().drafting() != null;
   }
 
   /** The goal beside races and tests. */

@@ -35,6 +35,7 @@ public final class Window implements Fact {
     tallySwims(of(Swim.class));
     tallyRides(of(Ride.class));
     tallyRuns(of(Run.class), timeline.bricks().stream().filter(b -> holds(b.date())).toList());
+    tallyRehearsals(of(Session.class), of(Run.class), timeline.rehearsals());
   }
 
   private void tallySwims(List<Swim> swims) {
@@ -80,6 +81,10 @@ public final class Window implements Fact {
     tallies.put("longRides", new Tally(longRides.size(), null));
     tallies.put("briskRides", Tally.count(rides, Ride::brisk, BRISK));
     tallies.put("aeroShare", skills.aeroShare(longRides));
+    tallies.put(
+        "longRideClimbRate",
+        Tally.longest(longRides, Ride::climbRate, "climb and distance of the long rides"));
+    tallies.put("groupShare", new Tally(groupShare(longRides), null));
   }
 
   private void tallyRuns(List<Run> runs, List<Brick> bricks) {
@@ -93,6 +98,30 @@ public final class Window implements Fact {
     tallies.put("bricks", new Tally(bricks.size(), null));
     tallies.put(
         "offBikeShare", new Tally(runs.isEmpty() ? 0 : (double) bricks.size() / runs.size(), null));
+  }
+
+  private void tallyRehearsals(List<Session> sessions, List<Run> runs, Rehearsals rehearsals) {
+    tallies.put("raceShoeRuns", rehearsals.shoes().runs(runs));
+    tallies.put("raceShoeKm", rehearsals.shoes().km(runs));
+    tallies.put("fuelledLongSessions", rehearsals.fuelling().longSessions(sessions));
+    tallies.put("fuelledRuns", rehearsals.fuelling().runs(runs));
+    tallies.put("dressRehearsals", rehearsals.dress().on(days));
+    tallies.put("transitionSessions", timeline.skills().transitions(sessions));
+  }
+
+  private static double groupShare(List<Ride> longRides) {
+    double all = minutes(longRides);
+    return all > 0 ? minutes(longRides.stream().filter(Ride::inGroup).toList()) / all : 0;
+  }
+
+  /** Minutes of the sessions whose length is known. */
+  private static double minutes(List<? extends Session> sessions) {
+    return Exact.of(
+        sessions.stream()
+            .map(Session::minutes)
+            .filter(Objects::nonNull)
+            .mapToDouble(Double::doubleValue)
+            .sum());
   }
 
   private static final String WHERE = "where of the swims in the log";
@@ -254,6 +283,65 @@ public final class Window implements Fact {
   /** Runs straight after a ride as a share of all runs. */
   public double offBikeShare() {
     return value("offBikeShare");
+  }
+
+  /** Metres of climb for each kilometre of the hilliest long ride. */
+  public double longRideClimbRate() {
+    return value("longRideClimbRate");
+  }
+
+  /** Share of long-ride time in a group; a ride that does not say counts as alone. */
+  public double groupShare() {
+    return value("groupShare");
+  }
+
+  /** Runs in the shoes of the race, since the newest change of shoes. */
+  public double raceShoeRuns() {
+    return value("raceShoeRuns");
+  }
+
+  /** Kilometres run in the shoes of the race, since the newest change of shoes. */
+  public double raceShoeKm() {
+    return value("raceShoeKm");
+  }
+
+  /** Long rides and runs fuelled at the rate and with the products of the race. */
+  public double fuelledLongSessions() {
+    return value("fuelledLongSessions");
+  }
+
+  /** Runs fuelled at the rate and with the products of the race. */
+  public double fuelledRuns() {
+    return value("fuelledRuns");
+  }
+
+  /** Days that are the race in small, in its kit. */
+  public double dressRehearsals() {
+    return value("dressRehearsals");
+  }
+
+  /** Sessions with a change from one sport to the next. */
+  public double transitionSessions() {
+    return value("transitionSessions");
+  }
+
+  /** Minutes of swimming, cycling and running, as far as they are known. */
+  public double trainingMinutes() {
+    return minutes(of(Session.class).stream().filter(Session::endurance).toList());
+  }
+
+  /** Severe minutes of the sessions still to come. */
+  public double severeMinutes() {
+    return Exact.of(
+        of(Session.class).stream()
+            .filter(Session::planned)
+            .mapToDouble(Session::severeMinutes)
+            .sum());
+  }
+
+  /** True when a swim, ride or run of it is still to come. */
+  public boolean trainingAhead() {
+    return of(Session.class).stream().anyMatch(s -> s.planned() && s.endurance());
   }
 
   /** Rest days. */

@@ -9,6 +9,7 @@ import peakproof.measure.Constants;
 /**
  * Which sessions are fuelled as the race is to be: at its rate, with its products. A log that never
  * says what was eaten does not tell; neither does a rate or product left out beside the other.
+ * Without a rate for the race none is like it.
  */
 final class Fuelling {
   private static final String ENTRY = "fuel with carbohydrate and products";
@@ -26,14 +27,19 @@ final class Fuelling {
     this.logged = sessions.stream().anyMatch(s -> !s.planned() && s.written.fuel() != null);
   }
 
-  /** Long rides and long runs. */
+  /** Long rides and long runs; one of unknown length may be long. */
   Tally longSessions(List<Session> sessions) {
-    List<Session> longer =
-        sessions.stream()
-            .filter(
-                s -> s instanceof Ride ride && ride.longRide() || s instanceof Run r && r.longRun())
-            .toList();
-    return Tally.count(longer, this::likeTheRace, ENTRY + " of the long sessions");
+    return Tally.count(sessions, this::longLikeTheRace, ENTRY + " of the long sessions");
+  }
+
+  private @Nullable Boolean longLikeTheRace(Session session) {
+    boolean moving = session instanceof Ride || session instanceof Run;
+    boolean mayBeLong =
+        session.minutes() == null
+            || session instanceof Ride ride && ride.longRide()
+            || session instanceof Run aRun && aRun.longRun();
+    Boolean fed = moving && mayBeLong ? likeTheRace(session) : Boolean.FALSE;
+    return Boolean.TRUE.equals(fed) && session.minutes() == null ? null : fed;
   }
 
   Tally runs(List<Run> runs) {
@@ -43,11 +49,14 @@ final class Fuelling {
   private @Nullable Boolean likeTheRace(Session session) {
     Double asked = session instanceof Ride ? bike : run;
     peakproof.document.Session.Fuel fuel = session.written.fuel();
+    if (asked == null) {
+      return false;
+    }
     if (fuel == null) {
       return session.planned() || logged ? (Boolean) false : null;
     }
     Double rate = fuel.carbohydrate();
-    if (asked == null || rate == null) {
+    if (rate == null) {
       return null;
     }
     boolean enough = rate >= least * asked - 1e-9;

@@ -101,12 +101,22 @@ public final class Window implements Fact {
   }
 
   private void tallyRehearsals(List<Session> sessions, List<Run> runs, Rehearsals rehearsals) {
-    tallies.put("raceShoeRuns", rehearsals.shoes().runs(runs));
-    tallies.put("raceShoeKm", rehearsals.shoes().km(runs));
-    tallies.put("fuelledLongSessions", rehearsals.fuelling().longSessions(sessions));
-    tallies.put("fuelledRuns", rehearsals.fuelling().runs(runs));
-    tallies.put("dressRehearsals", rehearsals.dress().on(days));
-    tallies.put("transitionSessions", timeline.skills().transitions(sessions));
+    tallies.put("raceShoeRuns", sinceLogged(rehearsals.shoes().runs(runs)));
+    tallies.put("raceShoeKm", sinceLogged(rehearsals.shoes().km(runs)));
+    tallies.put("fuelledLongSessions", sinceLogged(rehearsals.fuelling().longSessions(sessions)));
+    tallies.put("fuelledRuns", sinceLogged(rehearsals.fuelling().runs(runs)));
+    tallies.put("dressRehearsals", sinceLogged(rehearsals.dress().on(days)));
+    tallies.put("transitionSessions", sinceLogged(timeline.skills().transitions(sessions)));
+  }
+
+  /** What was rehearsed in weeks of which nothing at all is known cannot be called missing. */
+  private Tally sinceLogged(Tally counted) {
+    List<Day> past = days.stream().filter(day -> day.date().isBefore(timeline.asOf())).toList();
+    boolean unlogged =
+        !past.isEmpty() && past.stream().allMatch(day -> day.known() == Known.UNKNOWN);
+    return unlogged
+        ? new Tally(counted.value(), "a log of all days since " + Words.day(first))
+        : counted;
   }
 
   private static double groupShare(List<Ride> longRides) {

@@ -67,8 +67,9 @@ public record EquipmentChange(
             .filter(session -> session instanceof Ride && !session.kit().isEmpty())
             .toList();
     Session first = listing.stream().filter(s -> s.kit().contains(kit)).findFirst().orElse(null);
-    boolean others = first != null && listing.get(0).date().isBefore(first.date());
-    return others && first.planned() ? first : null;
+    return first != null && first.planned() && listing.get(0).date().isBefore(first.date())
+        ? first
+        : null;
   }
 
   @Override

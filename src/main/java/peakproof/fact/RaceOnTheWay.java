@@ -39,17 +39,24 @@ public record RaceOnTheWay(
   private static RaceOnTheWay of(Session session, Timeline timeline) {
     Event.Legs legs = session.written.legs();
     String effort = session.written.effort();
-    boolean multisport = legs != null && legs.bike() != null && legs.run() != null;
-    boolean runAlone = legs != null && legs.bike() == null && legs.swim() == null;
     return new RaceOnTheWay(
         session.where().get(0),
         String.valueOf(session.written.race()),
         session.date(),
         session.daysToRace(),
         effort == null ? null : (Boolean) effort.equals("full"),
-        multisport ? DistanceClass.ofBikeLeg(legs.bike(), timeline.constants()) : null,
-        runAlone && legs.run() != null ? (Double) (legs.run() / 1000) : null,
+        legs == null || legs.run() == null
+            ? null
+            : DistanceClass.ofBikeLeg(legs.bike(), timeline.constants()),
+        legs == null ? null : runAlone(legs),
         legs != null);
+  }
+
+  private static @Nullable Double runAlone(Event.Legs legs) {
+    Double metres = legs.run();
+    return metres == null || legs.bike() != null || legs.swim() != null
+        ? null
+        : (Double) (metres / 1000);
   }
 
   /** True for standard distance. */

@@ -129,7 +129,7 @@ final class Judge {
     List<Window> its = windowsOf(card);
     windows.put(card.rule(), its);
     for (Window window : its) {
-      if (!window.changeable()) {
+      if (!window.evidenceOnly() && !window.changeable()) {
         return new Outcome.NotFor("its days, " + window.label() + ", are over");
       }
     }

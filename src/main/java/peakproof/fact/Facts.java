@@ -51,6 +51,10 @@ public final class Facts {
   private final @Nullable TaperStart taperStart;
   private final HealthFile healthFile;
   private final SuitLimit suitLimit;
+  private final List<RaceOnTheWay> racesOnTheWay;
+  private final BikeCourse bikeCourse;
+  private final @Nullable IndoorRiding indoorRiding;
+  private final @Nullable Caffeine caffeine;
 
   private Facts(Dossier dossier, LocalDate asOf, Constants constants, WaterTable waterTable) {
     this.dossier = dossier;
@@ -90,6 +94,10 @@ public final class Facts {
     this.taperStart = TaperStart.of(dossier.plan(), dossier.log(), timeline);
     this.healthFile = HealthFile.of(dossier.plan().athlete());
     this.suitLimit = SuitLimit.of(dossier.plan().event(), constants);
+    this.racesOnTheWay = RaceOnTheWay.all(timeline);
+    this.bikeCourse = BikeCourse.of(dossier.plan().event());
+    this.indoorRiding = IndoorRiding.of(timeline);
+    this.caffeine = Caffeine.of(dossier.plan(), athlete.age());
   }
 
   /**
@@ -163,9 +171,15 @@ public final class Facts {
             Optional.ofNullable(easySessions),
             Optional.ofNullable(runLegCost),
             Optional.ofNullable(taper),
-            Optional.ofNullable(weather))
+            Optional.ofNullable(weather),
+            Optional.ofNullable(indoorRiding),
+            Optional.ofNullable(caffeine),
+            Optional.ofNullable(FirstUse.of(dossier.plan(), timeline)),
+            Optional.ofNullable(Travel.of(dossier.plan(), timeline)))
         .flatMap(Optional::stream)
         .forEach(facts::add);
+    facts.addAll(racesOnTheWay);
+    facts.addAll(EquipmentChange.all(dossier.plan(), timeline));
     facts.addAll(Integrity.mistakes(dossier, timeline));
     facts.addAll(Integrity.missing(dossier, race, calibration));
     return facts;
@@ -190,6 +204,8 @@ public final class Facts {
         raceDay,
         block,
         goalTests,
+        bikeCourse,
+        timeline.rehearsals().shoes(),
         Readiness.of(dossier.log(), timeline.asOf(), race.date(), calibration.heartRateUsable()));
   }
 
@@ -280,6 +296,31 @@ public final class Facts {
   /** The intensity of four build weeks, for each such week that can be changed. */
   public List<HeavyWork> heavyWork() {
     return heavyWork;
+  }
+
+  /** The races before the one the plan leads to. */
+  List<RaceOnTheWay> racesOnTheWay() {
+    return racesOnTheWay;
+  }
+
+  /** The bike leg of the race. */
+  BikeCourse bikeCourse() {
+    return bikeCourse;
+  }
+
+  /** The riding of the peak weeks by place; null once none of it can be changed. */
+  @Nullable IndoorRiding indoorRiding() {
+    return indoorRiding;
+  }
+
+  /** Caffeine planned for the race; null when none is. */
+  @Nullable Caffeine caffeine() {
+    return caffeine;
+  }
+
+  /** True when the event says whether drafting is allowed. */
+  boolean draftingSaid() {
+    return dossier.plan().event().bike().drafting() != null;
   }
 
   /** The goal beside races and tests. */

@@ -22,6 +22,11 @@ public enum Need {
   RACE_START("race.start", "event.swim.start", facts -> facts.race().start() != null),
   RACE_SWIM("race.swim", "event.legs.swim", facts -> facts.race().swimMetres() != null),
   RACE_WETSUIT("race.wetsuit", "event.swim.wetsuit", facts -> facts.race().wetsuitLikely() != null),
+  RACE_CLIMB(
+      "race.climb",
+      "event.bike.climb and event.legs.bike",
+      facts -> facts.bikeCourse().climbRate() != null),
+  RACE_DRAFTING("race.drafting", "event.bike.drafting", Facts::draftingSaid),
   RACE_EXPECTED("race.expected", "goal.total", facts -> facts.race().expectedMinutes() != null),
   GOAL_SWIM("goal.swim", "goal.swim", facts -> facts.goal().swimPace() != null),
   GOAL_BIKE("goal.bike", "goal.bike", facts -> facts.goal().bikeMinutes() != null),
@@ -41,6 +46,21 @@ public enum Need {
       "swim.shown",
       "athlete.tests (400m and 200m swims), or held: on a goal-pace set in the log",
       facts -> facts.goal().criticalSwimPace() != null || facts.goal().heldSwimPace() != null),
+  CAFFEINE_FOR(
+      "caffeine.for",
+      "athlete.mass and athlete.born",
+      facts ->
+          facts.caffeine() == null
+              || facts.caffeine().perKg() != null
+              || facts.caffeine().age() != null,
+      facts ->
+          facts.caffeine() == null
+              || facts.caffeine().perKg() != null && facts.caffeine().age() != null),
+  RACE_CARBOHYDRATE(
+      "race-day.carbohydrates",
+      "carbohydrate for bike and run under race-day.fuel",
+      facts ->
+          facts.raceDay().bikeCarbohydrate() != null && facts.raceDay().runCarbohydrate() != null),
   CUT_OFFS("race.cut-offs", "event.cut-offs", facts -> facts.timeLimits() > 0),
   PROJECTION(
       "race.projection",
@@ -127,6 +147,24 @@ public enum Need {
       "a log up to now",
       facts -> true,
       facts -> facts.plannedSessions().allMatch(Session::longestIsLogged)),
+  RACES_EFFORT(
+      "races.effort",
+      "effort and legs of the races on the way",
+      facts -> true,
+      facts -> facts.racesOnTheWay().stream().allMatch(RaceOnTheWay::settled)),
+  SESSIONS_MINUTES(
+      "sessions.minutes",
+      "time or set lines of all sessions",
+      facts -> true,
+      facts ->
+          facts
+              .plannedSessions()
+              .filter(Session::endurance)
+              .allMatch(session -> session.minutes() != null)),
+  INDOOR_SHARE(
+      "indoor.share",
+      "where and time of the rides of the peak weeks, and a log of those that are over",
+      facts -> facts.indoorRiding() == null || facts.indoorRiding().indoorShare() != null),
   ADHERENCE_SESSIONS(
       "adherence.sessions",
       Entries.PAST_WEEKS,

@@ -72,6 +72,18 @@ public final class Ride extends Session {
     return written.wear().has("race-bike");
   }
 
+  /** Metres of climb for each kilometre; unknown without its climb or its length. */
+  @Nullable Double climbRate() {
+    Double climb = written.scene().climb();
+    Double km = km();
+    return climb == null || km == null || km <= 0 ? null : (Double) Exact.of(climb / km);
+  }
+
+  /** True when it is said to be in a group. */
+  boolean inGroup() {
+    return "group".equals(written.scene().company());
+  }
+
   /** True in race clothing. */
   public boolean raceClothing() {
     return written.wear().has("race-clothing");

@@ -3,6 +3,7 @@ package peakproof.fact;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Sport;
 import peakproof.measure.Constant;
@@ -98,6 +99,12 @@ public abstract sealed class Session implements Fact
   public @Nullable Double km() {
     Double metres = metres();
     return metres == null ? null : (Double) (metres / 1000);
+  }
+
+  /** The kit it lists; none when it lists none. */
+  Set<String> kit() {
+    Set<String> kit = written.wear().kit();
+    return kit == null ? Set.of() : kit;
   }
 
   /** Minutes in each intensity domain: by the set line, else the whole of it by its means. */

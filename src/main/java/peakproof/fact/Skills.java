@@ -41,6 +41,24 @@ final class Skills {
         "practise of the swims in the log");
   }
 
+  /** Changes from one sport to the next: by name, from the water onto the bike, and in a race. */
+  Tally transitions(List<Session> sessions) {
+    return Tally.count(
+        sessions,
+        session ->
+            said(
+                session,
+                session.written.wear().practises("transition") || changesSport(session),
+                session.written.wear().practise() != null,
+                logsPractice),
+        "practise of the sessions in the log");
+  }
+
+  private static boolean changesSport(Session session) {
+    return session.written.race() != null
+        || session instanceof Ride && session.before instanceof Swim;
+  }
+
   @Nullable Boolean openWater(Swim swim) {
     return said(swim, swim.openWater(), swim.written.scene().where() != null, logsVenue);
   }

@@ -41,6 +41,7 @@ public final class Window implements Fact {
             day -> day.heat(timeline.raceAir()),
             "heat or air of the rides and runs in the log"));
     tallyRuns(of(Run.class), timeline.bricks().stream().filter(b -> holds(b.date())).toList());
+    tallyRehearsals(of(Session.class), of(Run.class), timeline.rehearsals());
   }
 
   private void tallySwims(List<Swim> swims) {
@@ -87,6 +88,10 @@ public final class Window implements Fact {
     tallies.put("longRides", new Tally(longRides.size(), null));
     tallies.put("briskRides", Tally.count(rides, Ride::brisk, BRISK));
     tallies.put("aeroShare", skills.aeroShare(longRides));
+    tallies.put(
+        "longRideClimbRate",
+        Tally.longest(longRides, Ride::climbRate, "climb and distance of the long rides"));
+    tallies.put("groupShare", new Tally(groupShare(longRides), null));
   }
 
   private void tallyRuns(List<Run> runs, List<Brick> bricks) {
@@ -100,6 +105,40 @@ public final class Window implements Fact {
     tallies.put("bricks", new Tally(bricks.size(), null));
     tallies.put(
         "offBikeShare", new Tally(runs.isEmpty() ? 0 : (double) bricks.size() / runs.size(), null));
+  }
+
+  private void tallyRehearsals(List<Session> sessions, List<Run> runs, Rehearsals rehearsals) {
+    tallies.put("raceShoeRuns", sinceLogged(rehearsals.shoes().runs(runs)));
+    tallies.put("raceShoeKm", sinceLogged(rehearsals.shoes().km(runs)));
+    tallies.put("fuelledLongSessions", sinceLogged(rehearsals.fuelling().longSessions(sessions)));
+    tallies.put("fuelledRuns", sinceLogged(rehearsals.fuelling().runs(runs)));
+    tallies.put("dressRehearsals", sinceLogged(rehearsals.dress().on(days)));
+    tallies.put("transitionSessions", sinceLogged(timeline.skills().transitions(sessions)));
+  }
+
+  /** What was rehearsed in weeks of which nothing at all is known cannot be called missing. */
+  private Tally sinceLogged(Tally counted) {
+    List<Day> past = days.stream().filter(day -> day.date().isBefore(timeline.asOf())).toList();
+    boolean unlogged =
+        !past.isEmpty() && past.stream().allMatch(day -> day.known() == Known.UNKNOWN);
+    return unlogged
+        ? new Tally(counted.value(), "a log of all days since " + Words.day(first))
+        : counted;
+  }
+
+  private static double groupShare(List<Ride> longRides) {
+    double all = minutes(longRides);
+    return all > 0 ? minutes(longRides.stream().filter(Ride::inGroup).toList()) / all : 0;
+  }
+
+  /** Minutes of the sessions whose length is known. */
+  private static double minutes(List<? extends Session> sessions) {
+    return Exact.of(
+        sessions.stream()
+            .map(Session::minutes)
+            .filter(Objects::nonNull)
+            .mapToDouble(Double::doubleValue)
+            .sum());
   }
 
   private static final String WHERE = "where of the swims in the log";
@@ -271,6 +310,65 @@ public final class Window implements Fact {
   /** Days with training in heat, or in air as warm as the race's. */
   public double heatDays() {
     return value("heatDays");
+  }
+
+  /** Metres of climb for each kilometre of the hilliest long ride. */
+  public double longRideClimbRate() {
+    return value("longRideClimbRate");
+  }
+
+  /** Share of long-ride time in a group; a ride that does not say counts as alone. */
+  public double groupShare() {
+    return value("groupShare");
+  }
+
+  /** Runs in the shoes of the race, since the newest change of shoes. */
+  public double raceShoeRuns() {
+    return value("raceShoeRuns");
+  }
+
+  /** Kilometres run in the shoes of the race, since the newest change of shoes. */
+  public double raceShoeKm() {
+    return value("raceShoeKm");
+  }
+
+  /** Long rides and runs fuelled at the rate and with the products of the race. */
+  public double fuelledLongSessions() {
+    return value("fuelledLongSessions");
+  }
+
+  /** Runs fuelled at the rate and with the products of the race. */
+  public double fuelledRuns() {
+    return value("fuelledRuns");
+  }
+
+  /** Days that are the race in small, in its kit. */
+  public double dressRehearsals() {
+    return value("dressRehearsals");
+  }
+
+  /** Sessions with a change from one sport to the next. */
+  public double transitionSessions() {
+    return value("transitionSessions");
+  }
+
+  /** Minutes of swimming, cycling and running, as far as they are known. */
+  public double trainingMinutes() {
+    return minutes(of(Session.class).stream().filter(Session::endurance).toList());
+  }
+
+  /** Severe minutes of the sessions still to come. */
+  public double severeMinutes() {
+    return Exact.of(
+        of(Session.class).stream()
+            .filter(Session::planned)
+            .mapToDouble(Session::severeMinutes)
+            .sum());
+  }
+
+  /** True when a swim, ride or run of it is still to come. */
+  public boolean trainingAhead() {
+    return of(Session.class).stream().anyMatch(s -> s.planned() && s.endurance());
   }
 
   /** Rest days. */

@@ -55,8 +55,12 @@ final class Weeks {
     return List.copyOf(weeks.values());
   }
 
+  @Nullable Week of(LocalDate date) {
+    return weeks.get(Week.monday(date));
+  }
+
   boolean inCamp(LocalDate date) {
-    Week week = weeks.get(Week.monday(date));
+    Week week = of(date);
     return week != null && week.phase() == Phase.CAMP;
   }
 
@@ -124,6 +128,17 @@ final class Weeks {
   WeekChange runKmChange(Week week) {
     double floor = timeline.constant(Constant.WEEK_FLOOR_RUN_DISTANCE) / 1000;
     return WeekChange.of(week.runKm(), volumes(week, Week::runKm), floor, timeline.constants());
+  }
+
+  WeekChange swimMetresChange(Week week) {
+    double floor = timeline.constant(Constant.WEEK_FLOOR_SWIM);
+    return WeekChange.of(
+        week.swimMetres(), volumes(week, Week::swimMetres), floor, timeline.constants());
+  }
+
+  /** The median of some amount over the last weeks that were not lighter; null without enough. */
+  @Nullable Double usual(Week week, Function<Week, @Nullable Double> amount) {
+    return WeekVolume.usual(volumes(week, amount), timeline.constants());
   }
 
   /** The coach's own sum less the sessions as written, minutes; null without a sum. */

@@ -71,15 +71,16 @@ record Day(
                     || (session instanceof Ride ride && ride.longRide()));
   }
 
-  /** True when a session of it, as done or as planned, states that it follows another on purpose. */
+  /**
+   * True when a session of it, as done or as planned, states that it follows another on purpose.
+   */
   boolean backToBack() {
     return sessions.stream().anyMatch(session -> meant(session.written))
         || plan != null && plan.sessions().stream().anyMatch(Day::meant);
   }
 
   private static boolean meant(peakproof.document.@Nullable Session written) {
-    return written != null
-        && ("back-to-back".equals(written.purpose()) || meant(written.then()));
+    return written != null && ("back-to-back".equals(written.purpose()) || meant(written.then()));
   }
 
   boolean missed() {

@@ -21,9 +21,7 @@ public enum Need {
   RACE_DISTANCE("race.distance", "event.distance", facts -> facts.race().distance() != null),
   RACE_START("race.start", "event.swim.start", facts -> facts.race().start() != null),
   RACE_RUN_DESCENT(
-      "race.run-descent",
-      "event.run.descent",
-      facts -> facts.runCourse().descentPerKm() != null),
+      "race.run-descent", "event.run.descent", facts -> facts.runCourse().descentPerKm() != null),
   RACE_SWIM("race.swim", "event.legs.swim", facts -> facts.race().swimMetres() != null),
   RACE_WETSUIT("race.wetsuit", "event.swim.wetsuit", facts -> facts.race().wetsuitLikely() != null),
   RACE_EXPECTED("race.expected", "goal.total", facts -> facts.race().expectedMinutes() != null),

@@ -51,11 +51,12 @@ public record Recovery(
     List<Where> entries = new ArrayList<>(next.where());
     entries.addAll(week.where());
     for (int days = 1; days <= WEEK; days++) {
-      boolean known = loads.size() == WEEK && usual != null && usual > 0;
-      Double share = known ? (Double) Exact.of(loads.get(days - 1) / (usual / WEEK)) : null;
+      Double share =
+          loads.size() < WEEK || usual == null || usual <= 0
+              ? null
+              : (Double) Exact.of(loads.get(days - 1) / (usual / WEEK));
       into.add(
-          new Recovery(
-              week, next.starts(), days, week.usualShare(), share, List.copyOf(entries)));
+          new Recovery(week, next.starts(), days, week.usualShare(), share, List.copyOf(entries)));
     }
   }
 

@@ -47,7 +47,9 @@ public final class Strength extends Session {
   /** What it asks of the athlete, in words. */
   public String work() {
     String load = load() == null ? "" : load() + " ";
-    return load + (legs() ? "work for the legs" : "work") + (newProgramme() ? " of a new programme" : "");
+    return load
+        + (legs() ? "work for the legs" : "work")
+        + (newProgramme() ? " of a new programme" : "");
   }
 
   /**

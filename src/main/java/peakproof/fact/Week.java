@@ -77,6 +77,11 @@ public final class Week implements Fact {
     return days.stream().anyMatch(day -> day.changeable() || day.known() == Known.UNWRITTEN);
   }
 
+  /** True when all of it is still to come. */
+  public boolean ahead() {
+    return days.stream().allMatch(Day::changeable);
+  }
+
   /** True when every day of it is known, from the log or the plan. */
   public boolean known() {
     return days.stream().allMatch(Day::isKnown);

@@ -144,15 +144,11 @@ final class Weeks {
   /** The coach's own sum less the sessions as written, minutes; null without a sum. */
   @Nullable Double hoursOff(Week week) {
     PlanWeek written = timeline.writtenWeek(week.starts());
-    if (written == null || written.hours() == null || !isWhollyPlanned(week)) {
+    if (written == null || written.hours() == null || !week.ahead()) {
       return null;
     }
     Double minutes = week.minutes();
     return minutes == null ? null : (Double) Math.abs(written.hours() / 60 - minutes);
-  }
-
-  private static boolean isWhollyPlanned(Week week) {
-    return week.days().stream().allMatch(Day::changeable);
   }
 
   /** How much less a day than in the reference weeks before the taper; null without enough. */

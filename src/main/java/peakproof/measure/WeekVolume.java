@@ -40,7 +40,7 @@ public record WeekVolume(@Nullable Double amount, boolean lighter) {
    * which three must be known; else null.
    */
   public static @Nullable Double usual(List<WeekVolume> oldestFirst, Constants constants) {
-    double wanted = constants.of(Constant.TAPER_REFERENCE_WEEKS);
+    double wanted = constants.of(Constant.USUAL_WEEKS);
     List<Double> known = new ArrayList<>();
     for (Double amount : lastWorking(oldestFirst, wanted)) {
       if (amount != null && Limit.countable(amount)) {

@@ -84,6 +84,18 @@ record Day(
     return unsaid && known == Known.DONE ? null : (Boolean) false;
   }
 
+  /**
+   * True when a session of it, as done or as planned, states that it follows another on purpose.
+   */
+  boolean backToBack() {
+    return sessions.stream().anyMatch(session -> meant(session.written))
+        || plan != null && plan.sessions().stream().anyMatch(Day::meant);
+  }
+
+  private static boolean meant(peakproof.document.@Nullable Session written) {
+    return written != null && ("back-to-back".equals(written.purpose()) || meant(written.then()));
+  }
+
   boolean missed() {
     return log != null && log.missed() != null;
   }

@@ -2,16 +2,22 @@ package peakproof.fact;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Dossier;
+import peakproof.document.Event;
 import peakproof.document.Log;
 import peakproof.document.WaterTable;
+import peakproof.document.Sport;
 import peakproof.measure.Calibration;
 import peakproof.measure.Constant;
 import peakproof.measure.Constants;
@@ -31,6 +37,7 @@ public final class Facts {
   private final Forecast forecast;
   private final List<CutOff> cutOffs;
   private final List<Gap> gaps;
+  private final List<Absence> absences;
   private final List<Adherence> adherence;
   private final @Nullable EasySessions easySessions;
   private final List<HeavyWork> heavyWork;
@@ -72,6 +79,7 @@ public final class Facts {
             RaceProjection.of(dossier.plan(), dossier.log(), asOf, calibration, constants));
     this.cutOffs = CutOff.all(forecast);
     this.gaps = Gap.all(timeline, dossier.plan());
+    this.absences = Absence.all(timeline, raced(), gaps);
     Followed followed = timeline.followed();
     this.adherence = Adherence.all(timeline, followed, gaps);
     this.easySessions = EasySessions.of(timeline, followed);
@@ -137,6 +145,10 @@ public final class Facts {
         .forEach(swim -> facts.addAll(swim.sets()));
     facts.addAll(Stretch.all(timeline));
     facts.addAll(gaps);
+    facts.addAll(absences);
+    facts.addAll(Recovery.all(timeline));
+    facts.addAll(PileUp.all(timeline));
+    facts.add(RunCourse.of(dossier.plan().event()));
     facts.addAll(Missed.in(dossier.log(), timeline.asOf()));
     List<Pain> pains = Symptoms.pains(dossier.log(), timeline.asOf(), race.date());
     facts.addAll(pains);
@@ -434,6 +446,34 @@ public final class Facts {
     peakproof.document.Athlete.Available available = dossier.plan().athlete().available();
     return available != null
         && (available.weekSeconds() != null || available.weekdaySeconds() != null);
+  }
+
+  /** Days in a row of peak weeks without one of the three sports. */
+  List<Absence> absences() {
+    return absences;
+  }
+
+  /** The run course of the race. */
+  RunCourse runCourse() {
+    return RunCourse.of(dossier.plan().event());
+  }
+
+  /** Sports of the race; a leg that is not given is none when others are. */
+  private Set<Sport> raced() {
+    Event.Legs legs = dossier.plan().event().legs();
+    Map<Sport, @Nullable Double> lengths = new EnumMap<>(Sport.class);
+    lengths.put(Sport.SWIM, legs.swim());
+    lengths.put(Sport.BIKE, legs.bike());
+    lengths.put(Sport.RUN, legs.run());
+    boolean none = lengths.values().stream().allMatch(Objects::isNull);
+    Set<Sport> raced = EnumSet.noneOf(Sport.class);
+    lengths.forEach(
+        (sport, metres) -> {
+          if ((none || metres != null) && !(sport == Sport.RUN && onWheels())) {
+            raced.add(sport);
+          }
+        });
+    return raced;
   }
 
   private boolean onWheels() {

@@ -20,6 +20,8 @@ public enum Need {
   RACE_WATER("race.water", "event.swim.water", facts -> facts.race().water() != null),
   RACE_DISTANCE("race.distance", "event.distance", facts -> facts.race().distance() != null),
   RACE_START("race.start", "event.swim.start", facts -> facts.race().start() != null),
+  RACE_RUN_DESCENT(
+      "race.run-descent", "event.run.descent", facts -> facts.runCourse().descentPerKm() != null),
   RACE_SWIM("race.swim", "event.legs.swim", facts -> facts.race().swimMetres() != null),
   RACE_WETSUIT("race.wetsuit", "event.swim.wetsuit", facts -> facts.race().wetsuitLikely() != null),
   RACE_CLIMB(
@@ -133,6 +135,30 @@ public enum Need {
       "weeks.run-km",
       "distance or paces of the runs",
       facts -> someWeek(facts, week -> week.runKm() != null)),
+  WEEKS_SWIM(
+      "weeks.swim",
+      "distances of the swims in the plan, and in the log of the last three weeks",
+      facts -> true,
+      facts -> judgedWeeks(facts).allMatch(Week::swimMetresChangeKnown)),
+  WEEKS_USUAL(
+      "weeks.usual",
+      "a log of the last four weeks with times and ratings",
+      facts -> true,
+      facts -> judgedWeeks(facts).allMatch(week -> week.usualShare() != null)),
+  SPORTS_LOGGED(
+      "sports.logged",
+      "a log of all days of the peak weeks up to now",
+      facts -> true,
+      facts -> facts.absences().stream().noneMatch(Need::mayBeLonger)),
+  STRENGTH_TOLD(
+      "strength.told",
+      "for and load of the strength work of the last three weeks",
+      facts -> true,
+      facts ->
+          facts
+              .plannedSessions()
+              .filter(session -> session.daysToRace() <= Reach.LATE)
+              .noneMatch(session -> session instanceof Strength work && work.untold())),
   RUNS_SPIKE(
       "runs.spike",
       "run distances of the plan, and of the log of the last 30 days",
@@ -268,6 +294,15 @@ public enum Need {
       "block.peak-weeks and block.taper-weeks, or focus on the weeks",
       facts -> facts.block().peakWeeks() != null && facts.block().taperWeeks() != null);
 
+  /** How far the settings of the cards reach: beyond it, what is not known makes no difference. */
+  private static final class Reach {
+    /** Days before the race from which heavy strength work may at the earliest be ruled out. */
+    static final double LATE = 21;
+
+    /** The fewest days without a sport that may be called too many. */
+    static final double ABSENT = 7;
+  }
+
   /** Entries that settle more than one need: they are then asked for once. */
   private static final class Entries {
     static final String PAST_WEEKS =
@@ -373,6 +408,10 @@ public enum Need {
     return week.medianLoad() != null
         && week.load() != null
         && (week.monotony() != null || week.equalDays());
+  }
+
+  private static boolean mayBeLonger(Absence absence) {
+    return absence.days() < absence.mostDays() && absence.mostDays() >= Reach.ABSENT;
   }
 
   private static boolean noneOrSome(Facts facts, Predicate<Run> known) {

@@ -13,6 +13,7 @@ final class Skills {
   private final boolean logsCompany;
   private final boolean logsRideKit;
   private final boolean logsAero;
+  private final boolean logsDescent;
 
   Skills(List<Session> done) {
     logsPractice = done.stream().anyMatch(s -> s.written.wear().practise() != null);
@@ -22,6 +23,14 @@ final class Skills {
     logsRideKit = done.stream().anyMatch(s -> s instanceof Ride && s.written.wear().kit() != null);
     logsAero =
         done.stream().anyMatch(s -> s instanceof Ride && s.written.wear().aeroSeconds() != null);
+    logsDescent =
+        done.stream().anyMatch(s -> s instanceof Run && s.written.scene().descent() != null);
+  }
+
+  /** Metres down a kilometre: 0 where none are given, unknown when the log never gives any. */
+  @Nullable Double descentPerKm(Run run) {
+    boolean silent = run.written.scene().descent() == null;
+    return silent && (run.planned() || logsDescent) ? (Double) 0.0 : run.descentPerKm();
   }
 
   private static @Nullable Boolean said(

@@ -102,6 +102,10 @@ public final class Window implements Fact {
     tallies.put("longestRunKm", Tally.longest(runs, Run::km, "distance of the runs"));
     tallies.put(
         "racePaceRuns", Tally.count(runs, Run::atRacePace, "distance of the runs in the log"));
+    tallies.put("fastRuns", Tally.count(runs, Run::fast, "set lines of the runs in the log"));
+    tallies.put(
+        "steepestRunDescent",
+        Tally.longest(runs, timeline.skills()::descentPerKm, "descent of the runs in the log"));
     tallies.put("bricks", new Tally(bricks.size(), null));
     tallies.put(
         "offBikeShare", new Tally(runs.isEmpty() ? 0 : (double) bricks.size() / runs.size(), null));
@@ -295,6 +299,21 @@ public final class Window implements Fact {
   /** Runs with ten minutes or more at goal pace. */
   public double racePaceRuns() {
     return value("racePaceRuns");
+  }
+
+  /** Runs with something faster than easy running and the race effort of a long race. */
+  public double fastRuns() {
+    return value("fastRuns");
+  }
+
+  /** Runs still to come. */
+  public double runsToCome() {
+    return of(Run.class).stream().filter(Session::planned).count();
+  }
+
+  /** Metres down for each kilometre of the run that goes down most. */
+  public double steepestRunDescent() {
+    return value("steepestRunDescent");
   }
 
   /** Runs straight after a ride. */

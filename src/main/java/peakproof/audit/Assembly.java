@@ -50,6 +50,8 @@ final class Assembly {
     findings.sort(Ranking.ORDER);
     remarks.addAll(acceptance.remarks());
     remarks.addAll(Footer.gaps(dossier.plan(), asOf));
+    remarks.addAll(Footer.cautions(dossier.plan(), rules.cautions()));
+    remarks.addAll(Footer.notApplied(dossier.house()));
     Plan plan = dossier.plan();
     return new Audit(
         slashes(dossier.planFile()),

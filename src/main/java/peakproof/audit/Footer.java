@@ -3,9 +3,12 @@ package peakproof.audit;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import peakproof.document.House;
 import peakproof.document.Plan;
 import peakproof.document.PlanWeek;
 import peakproof.fact.Facts;
@@ -48,6 +51,25 @@ final class Footer {
     if (empty) {
       absent.add(word);
     }
+  }
+
+  /** What is said once of each condition the athlete declares. */
+  static List<String> cautions(Plan plan, Map<String, String> cautions) {
+    List<String> said = new ArrayList<>();
+    for (String condition : new TreeSet<>(plan.athlete().health().conditions())) {
+      String caution = cautions.get(condition);
+      if (caution != null) {
+        said.add("care, " + condition + ": " + caution);
+      }
+    }
+    return said;
+  }
+
+  /** Keys of the house that are checked, but not followed yet. */
+  static List<String> notApplied(@Nullable House house) {
+    return house == null || house.notApplied().isEmpty()
+        ? List.of()
+        : List.of("of the house not applied yet: " + String.join(", ", house.notApplied()));
   }
 
   /** Declared gaps and absences of the weeks to come, which take rules out of judgement. */

@@ -122,10 +122,14 @@ final class Judge {
     if (because != null) {
       return new Outcome.NotFor(because);
     }
+    Integer from = card.fromDay();
+    if (card.judgesAbsence() && from != null && facts.race().daysToGo() > from) {
+      return new Outcome.NotFor("what it looks for matters from D-" + from + " on");
+    }
     List<Window> its = windowsOf(card);
     windows.put(card.rule(), its);
     for (Window window : its) {
-      if (!window.changeable()) {
+      if (!window.evidenceOnly() && !window.changeable()) {
         return new Outcome.NotFor("its days, " + window.label() + ", are over");
       }
     }

@@ -72,16 +72,9 @@ public record Adherence(
         done,
         Exact.of(shares(weeks).max().orElse(0)),
         timed ? (Double) Exact.of(excesses(weeks).min().orElse(0)) : null,
-        gaps.stream().anyMatch(gap -> !gap.from().isBefore(from) && isShort(gap, timeline)),
+        // An illness takes its week out, so that a short break here is one for another reason.
+        gaps.stream().anyMatch(gap -> !gap.from().isBefore(from) && gap.isShort(timeline)),
         List.copyOf(entries));
-  }
-
-  /** An illness takes its week out, so that a short break here is one for another reason. */
-  private static boolean isShort(Gap gap, Timeline timeline) {
-    return !gap.hurt()
-        && !gap.ill()
-        && gap.days() >= timeline.constant(Constant.SHORT_GAP_FROM)
-        && gap.days() <= timeline.constant(Constant.SHORT_GAP_TO);
   }
 
   private static DoubleStream shares(List<Of> weeks) {

@@ -1,6 +1,7 @@
 package peakproof.fact;
 
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Event;
 import peakproof.document.Plan;
@@ -153,7 +154,7 @@ public record BikeGoal(
     }
 
     private static String two(double number) {
-      return String.format(java.util.Locale.ROOT, "%.2f", number);
+      return String.format(Locale.ROOT, "%.2f", number);
     }
   }
 

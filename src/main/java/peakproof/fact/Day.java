@@ -63,12 +63,7 @@ record Day(
 
   /** A hard session, a long run or a long ride. */
   boolean hard() {
-    return sessions.stream()
-        .anyMatch(
-            session ->
-                session.hard()
-                    || (session instanceof Run run && run.longRun())
-                    || (session instanceof Ride ride && ride.longRide()));
+    return sessions.stream().anyMatch(Session::hardOrLong);
   }
 
   /**
@@ -87,6 +82,18 @@ record Day(
       unsaid |= air == null && (session instanceof Ride || session instanceof Run);
     }
     return unsaid && known == Known.DONE ? null : (Boolean) false;
+  }
+
+  /**
+   * True when a session of it, as done or as planned, states that it follows another on purpose.
+   */
+  boolean backToBack() {
+    return sessions.stream().anyMatch(session -> meant(session.written))
+        || plan != null && plan.sessions().stream().anyMatch(Day::meant);
+  }
+
+  private static boolean meant(peakproof.document.@Nullable Session written) {
+    return written != null && ("back-to-back".equals(written.purpose()) || meant(written.then()));
   }
 
   boolean missed() {

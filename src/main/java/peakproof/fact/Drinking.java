@@ -48,6 +48,11 @@ public record Drinking(
     return weighed ? "the athlete's highest weighed sweat rate" : "no sweat rate being weighed";
   }
 
+  /** {@code , a drink in reach every 14min}; empty when that is not known. */
+  public String reach() {
+    return dryMinutes == null ? "" : ", a drink in reach every " + Words.minutes(dryMinutes);
+  }
+
   static List<Drinking> all(Plan plan, Timeline timeline, Race race) {
     Limits limits = new Limits(plan, race, timeline.constants());
     List<Drinking> all = new ArrayList<>();

@@ -2,15 +2,21 @@ package peakproof.fact;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Dossier;
+import peakproof.document.Event;
 import peakproof.document.Log;
+import peakproof.document.Sport;
 import peakproof.document.WaterTable;
 import peakproof.measure.Calibration;
 import peakproof.measure.Constant;
@@ -31,6 +37,7 @@ public final class Facts {
   private final Forecast forecast;
   private final List<CutOff> cutOffs;
   private final List<Gap> gaps;
+  private final List<Absence> absences;
   private final List<Adherence> adherence;
   private final @Nullable EasySessions easySessions;
   private final List<HeavyWork> heavyWork;
@@ -43,6 +50,18 @@ public final class Facts {
   private final List<Drinking> drinking;
   private final List<RideEffort> rideEfforts;
   private final List<WeekLoad> weekLoads;
+  private final List<Illness> illnesses;
+  private final List<Comeback> comebacks;
+  private final List<WarnedSession> warned;
+  private final List<ColdSwim> coldSwims;
+  private final @Nullable Sleep sleep;
+  private final @Nullable TaperStart taperStart;
+  private final HealthFile healthFile;
+  private final SuitLimit suitLimit;
+  private final List<RaceOnTheWay> racesOnTheWay;
+  private final BikeCourse bikeCourse;
+  private final @Nullable IndoorRiding indoorRiding;
+  private final @Nullable Caffeine caffeine;
 
   private Facts(Dossier dossier, LocalDate asOf, Constants constants, WaterTable waterTable) {
     this.dossier = dossier;
@@ -60,6 +79,7 @@ public final class Facts {
             RaceProjection.of(dossier.plan(), dossier.log(), asOf, calibration, constants));
     this.cutOffs = CutOff.all(forecast);
     this.gaps = Gap.all(timeline, dossier.plan());
+    this.absences = Absence.all(timeline, raced(), gaps);
     Followed followed = timeline.followed();
     this.adherence = Adherence.all(timeline, followed, gaps);
     this.easySessions = EasySessions.of(timeline, followed);
@@ -73,6 +93,19 @@ public final class Facts {
     this.drinking = Drinking.all(dossier.plan(), timeline, race);
     this.rideEfforts = RideEffort.all(timeline);
     this.weekLoads = WeekLoad.all(timeline);
+    this.illnesses =
+        Symptoms.illnesses(dossier.log(), dossier.plan().athlete().health(), asOf, race.date());
+    this.comebacks = Comeback.all(timeline, illnesses);
+    this.warned = WarnedSession.all(timeline);
+    this.coldSwims = ColdSwim.all(timeline);
+    this.sleep = Sleep.of(dossier.log(), timeline);
+    this.taperStart = TaperStart.of(dossier.plan(), dossier.log(), timeline);
+    this.healthFile = HealthFile.of(dossier.plan().athlete());
+    this.suitLimit = SuitLimit.of(dossier.plan().event(), constants);
+    this.racesOnTheWay = RaceOnTheWay.all(timeline);
+    this.bikeCourse = BikeCourse.of(dossier.plan().event());
+    this.indoorRiding = IndoorRiding.of(timeline);
+    this.caffeine = Caffeine.of(dossier.plan(), athlete.age());
   }
 
   /**
@@ -112,11 +145,30 @@ public final class Facts {
         .forEach(swim -> facts.addAll(swim.sets()));
     facts.addAll(Stretch.all(timeline));
     facts.addAll(gaps);
+    facts.addAll(absences);
+    facts.addAll(Recovery.all(timeline));
+    facts.addAll(PileUp.all(timeline));
+    facts.add(RunCourse.of(dossier.plan().event()));
     facts.addAll(Missed.in(dossier.log(), timeline.asOf()));
-    facts.addAll(Symptoms.pains(dossier.log(), timeline.asOf(), race.date()));
-    facts.addAll(
-        Symptoms.illnesses(
-            dossier.log(), dossier.plan().athlete().health(), timeline.asOf(), race.date()));
+    List<Pain> pains = Symptoms.pains(dossier.log(), timeline.asOf(), race.date());
+    facts.addAll(pains);
+    facts.addAll(illnesses);
+    facts.addAll(comebacks);
+    facts.addAll(PlannedMedicine.all(dossier.plan(), timeline));
+    facts.addAll(warned);
+    facts.addAll(coldSwims);
+    facts.addAll(EnergyCut.all(dossier.plan(), timeline, race));
+    facts.addAll(HealthSign.all(illnesses, pains, timeline.asOf()));
+    facts.add(healthFile);
+    facts.add(suitLimit);
+    facts.add(AgeLimit.of(athlete, dossier.plan().event()));
+    facts.add(RaceMorning.of(dossier.plan()));
+    Stream.of(
+            Optional.ofNullable(sleep),
+            Optional.ofNullable(taperStart),
+            Optional.ofNullable(ParaFile.of(dossier.plan().athlete())))
+        .flatMap(Optional::stream)
+        .forEach(facts::add);
     facts.addAll(cutOffs);
     facts.addAll(adherence);
     facts.addAll(heavyWork);
@@ -131,9 +183,15 @@ public final class Facts {
             Optional.ofNullable(easySessions),
             Optional.ofNullable(runLegCost),
             Optional.ofNullable(taper),
-            Optional.ofNullable(weather))
+            Optional.ofNullable(weather),
+            Optional.ofNullable(indoorRiding),
+            Optional.ofNullable(caffeine),
+            Optional.ofNullable(FirstUse.of(dossier.plan(), timeline)),
+            Optional.ofNullable(Travel.of(dossier.plan(), timeline)))
         .flatMap(Optional::stream)
         .forEach(facts::add);
+    facts.addAll(racesOnTheWay);
+    facts.addAll(EquipmentChange.all(dossier.plan(), timeline));
     facts.addAll(Integrity.mistakes(dossier, timeline));
     facts.addAll(Integrity.missing(dossier, race, calibration));
     return facts;
@@ -158,6 +216,8 @@ public final class Facts {
         raceDay,
         block,
         goalTests,
+        bikeCourse,
+        timeline.rehearsals().shoes(),
         Readiness.of(dossier.log(), timeline.asOf(), race.date(), calibration.heartRateUsable()));
   }
 
@@ -250,6 +310,31 @@ public final class Facts {
     return heavyWork;
   }
 
+  /** The races before the one the plan leads to. */
+  List<RaceOnTheWay> racesOnTheWay() {
+    return racesOnTheWay;
+  }
+
+  /** The bike leg of the race. */
+  BikeCourse bikeCourse() {
+    return bikeCourse;
+  }
+
+  /** The riding of the peak weeks by place; null once none of it can be changed. */
+  @Nullable IndoorRiding indoorRiding() {
+    return indoorRiding;
+  }
+
+  /** Caffeine planned for the race; null when none is. */
+  @Nullable Caffeine caffeine() {
+    return caffeine;
+  }
+
+  /** True when the event says whether drafting is allowed. */
+  boolean draftingSaid() {
+    return dossier.plan().event().bike().drafting() != null;
+  }
+
   /** The goal beside races and tests. */
   public GoalTests goalTests() {
     return goalTests;
@@ -296,11 +381,99 @@ public final class Facts {
     return minutes != null && minutes <= timeline.constant(Constant.CARBOHYDRATE_MUCH_FROM);
   }
 
+  /** Sessions on days with an official warning. */
+  List<WarnedSession> warned() {
+    return warned;
+  }
+
+  /** Swims to come in cold water. */
+  List<ColdSwim> coldSwims() {
+    return coldSwims;
+  }
+
+  /** True when every swim to come in open water says how warm its water is. */
+  boolean saysWater() {
+    return plannedSessions()
+        .allMatch(s -> !(s instanceof Swim swim) || !swim.openWater() || swim.celsius() != null);
+  }
+
+  /** The last seven nights; null without a recent one. */
+  @Nullable Sleep sleep() {
+    return sleep;
+  }
+
+  /** How the athlete comes to the taper; null away from its start. */
+  @Nullable TaperStart taperStart() {
+    return taperStart;
+  }
+
+  /** True when it is known on which day the taper starts. */
+  boolean knowsTaperStart() {
+    return TaperStart.starts(timeline) != null;
+  }
+
+  /** What the plan's health entries say. */
+  HealthFile healthFile() {
+    return healthFile;
+  }
+
+  /** The race's water beside the limit for wetsuits. */
+  SuitLimit suitLimit() {
+    return suitLimit;
+  }
+
+  /** True when the event says how young one may be. */
+  boolean saysMinimumAge() {
+    return dossier.plan().event().minimumAge() != null;
+  }
+
+  /** True when the first week back can be told after every illness after which that is asked. */
+  boolean knowsFirstWeeks() {
+    return comebacks.stream()
+        .filter(comeback -> !comeback.firstWeekKnown())
+        .noneMatch(
+            comeback ->
+                illnesses.stream()
+                    .anyMatch(
+                        illness ->
+                            illness.from().equals(comeback.from())
+                                && illness.viral()
+                                && !illness.cleared()));
+  }
+
   /** True when the coach says how many hours the athlete has a week, or on a weekday. */
   public boolean saysAvailable() {
     peakproof.document.Athlete.Available available = dossier.plan().athlete().available();
     return available != null
         && (available.weekSeconds() != null || available.weekdaySeconds() != null);
+  }
+
+  /** Days in a row of peak weeks without one of the three sports. */
+  List<Absence> absences() {
+    return absences;
+  }
+
+  /** The run course of the race. */
+  RunCourse runCourse() {
+    return RunCourse.of(dossier.plan().event());
+  }
+
+  /** Sports of the race; a leg that is not given is none when others are. */
+  private Set<Sport> raced() {
+    Event.Legs legs = dossier.plan().event().legs();
+    Map<Sport, @Nullable Double> lengths = new EnumMap<>(Sport.class);
+    lengths.put(Sport.SWIM, legs.swim());
+    lengths.put(Sport.BIKE, legs.bike());
+    lengths.put(Sport.RUN, legs.run());
+    boolean none = lengths.values().stream().allMatch(Objects::isNull);
+    Set<Sport> raced = EnumSet.noneOf(Sport.class);
+    lengths.forEach(
+        (sport, metres) -> {
+          if ((none || metres != null) && !(sport == Sport.RUN && onWheels())) {
+            raced.add(sport);
+          }
+        });
+    return raced;
   }
 
   private boolean onWheels() {

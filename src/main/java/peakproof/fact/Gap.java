@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Plan;
+import peakproof.measure.Constant;
 import peakproof.measure.Detraining;
 
 /**
@@ -41,6 +42,14 @@ public record Gap(
   @Override
   public List<Where> where() {
     return List.of(entry);
+  }
+
+  /** True for a break that is short and not for pain, an injury or an illness. */
+  boolean isShort(Timeline timeline) {
+    return !hurt
+        && !ill
+        && days >= timeline.constant(Constant.SHORT_GAP_FROM)
+        && days <= timeline.constant(Constant.SHORT_GAP_TO);
   }
 
   static List<Gap> all(Timeline timeline, Plan plan) {

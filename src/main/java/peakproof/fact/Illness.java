@@ -11,7 +11,10 @@ import org.jspecify.annotations.Nullable;
  * @param last the day it was over by the log, else the newest entry
  * @param daysToRace days from its last day to race day
  * @param fever true when an entry says so
- * @param systemic true with fever, chest signs, aches, vomiting or palpitations
+ * @param systemic true with fever, chest signs, a tight chest, aches, vomiting or palpitations
+ * @param viral true with fever, and for a virus that touches the whole body
+ * @param breathing true with froth, a tight chest or breathlessness in the water, or a cough on a
+ *     day with a swim that nothing says is a cold's
  * @param over true when the log says it is over
  * @param cleared true when a licensed practitioner cleared the athlete since
  * @param kind cold, virus, stomach or other, as logged
@@ -23,6 +26,8 @@ public record Illness(
     double daysToRace,
     boolean fever,
     boolean systemic,
+    boolean viral,
+    boolean breathing,
     boolean over,
     boolean cleared,
     @Nullable String kind,

@@ -20,8 +20,15 @@ public enum Need {
   RACE_WATER("race.water", "event.swim.water", facts -> facts.race().water() != null),
   RACE_DISTANCE("race.distance", "event.distance", facts -> facts.race().distance() != null),
   RACE_START("race.start", "event.swim.start", facts -> facts.race().start() != null),
+  RACE_RUN_DESCENT(
+      "race.run-descent", "event.run.descent", facts -> facts.runCourse().descentPerKm() != null),
   RACE_SWIM("race.swim", "event.legs.swim", facts -> facts.race().swimMetres() != null),
   RACE_WETSUIT("race.wetsuit", "event.swim.wetsuit", facts -> facts.race().wetsuitLikely() != null),
+  RACE_CLIMB(
+      "race.climb",
+      "event.bike.climb and event.legs.bike",
+      facts -> facts.bikeCourse().climbRate() != null),
+  RACE_DRAFTING("race.drafting", "event.bike.drafting", Facts::draftingSaid),
   RACE_EXPECTED("race.expected", "goal.total", facts -> facts.race().expectedMinutes() != null),
   GOAL_SWIM("goal.swim", "goal.swim", facts -> facts.goal().swimPace() != null),
   GOAL_BIKE("goal.bike", "goal.bike", facts -> facts.goal().bikeMinutes() != null),
@@ -41,12 +48,70 @@ public enum Need {
       "swim.shown",
       "athlete.tests (400m and 200m swims), or held: on a goal-pace set in the log",
       facts -> facts.goal().criticalSwimPace() != null || facts.goal().heldSwimPace() != null),
+  CAFFEINE_FOR(
+      "caffeine.for",
+      "athlete.mass and athlete.born",
+      facts ->
+          facts.caffeine() == null
+              || facts.caffeine().perKg() != null
+              || facts.caffeine().age() != null,
+      facts ->
+          facts.caffeine() == null
+              || facts.caffeine().perKg() != null && facts.caffeine().age() != null),
+  RACE_CARBOHYDRATE(
+      "race-day.carbohydrates",
+      "carbohydrate for bike and run under race-day.fuel",
+      facts ->
+          facts.raceDay().bikeCarbohydrate() != null && facts.raceDay().runCarbohydrate() != null),
   CUT_OFFS("race.cut-offs", "event.cut-offs", facts -> facts.timeLimits() > 0),
   PROJECTION(
       "race.projection",
       "athlete.tests and logged long rides",
       facts -> facts.timeLimits() == 0 || !facts.cutOffs().isEmpty(),
       facts -> facts.timeLimits() == facts.cutOffs().size()),
+  RACE_WATER_CELSIUS(
+      "race.water-celsius", "event.swim.temperature", facts -> facts.suitLimit().celsius() != null),
+  RACE_MINIMUM_AGE("race.minimum-age", "event.minimum-age", Facts::saysMinimumAge),
+  ATHLETE_AGE("athlete.age", "athlete.born", facts -> facts.athlete().age() != null),
+  ATHLETE_RISK("athlete.risk", "athlete.health.conditions", facts -> facts.healthFile().risk()),
+  ATHLETE_EXPERIENCE(
+      "athlete.experience", "athlete.experience", facts -> facts.athlete().firstTimer() != null),
+  SWIMS_WATER(
+      "swims.water", "water of the open-water swims to come", facts -> true, Facts::saysWater),
+  SWIMS_COLD_BEFORE(
+      "swims.cold-before",
+      "where and water of the swims of the weeks before the cold one",
+      facts -> true,
+      facts -> facts.coldSwims().stream().allMatch(cold -> cold.coldSwimsBefore() != null)),
+  SLEEP_NIGHTS(
+      "sleep.nights",
+      "morning.sleep of the last seven days",
+      facts -> facts.sleep() != null,
+      facts -> facts.sleep() == null || facts.sleep().meanMinutes() != null),
+  SLEEP_LOAD(
+      "sleep.load",
+      "a log of the last five weeks with times and ratings",
+      facts -> true,
+      facts -> facts.sleep() == null || facts.sleep().loadAboveUsual() != null),
+  TAPER_START("taper.start", "block.taper-weeks, or focus on the weeks", Facts::knowsTaperStart),
+  TAPER_START_MORNINGS(
+      "taper-start.mornings",
+      "morning.mood and morning.sleep of the last seven days",
+      facts -> facts.taperStart() == null || facts.taperStart().lowMornings() != null),
+  TAPER_START_RESULTS(
+      "taper-start.results",
+      "two tests of a kind under athlete.tests, one of the last four weeks",
+      facts -> facts.taperStart() == null || facts.taperStart().fallKnown()),
+  WARNED_WHERE(
+      "warned.where",
+      "where of the key sessions on days with a warning",
+      facts -> true,
+      facts -> facts.warned().stream().allMatch(WarnedSession::known)),
+  COMEBACK_WEEK(
+      "comeback.week",
+      "the first week back with all its lengths, and a log of the weeks before the illness",
+      facts -> true,
+      Facts::knowsFirstWeeks),
   PAST("past", "a log, or athlete.lately", Facts::knowsThePast),
   WEEKS_PHASE(
       "weeks.phase",
@@ -70,6 +135,30 @@ public enum Need {
       "weeks.run-km",
       "distance or paces of the runs",
       facts -> someWeek(facts, week -> week.runKm() != null)),
+  WEEKS_SWIM(
+      "weeks.swim",
+      "distances of the swims in the plan, and in the log of the last three weeks",
+      facts -> true,
+      facts -> judgedWeeks(facts).allMatch(Week::swimMetresChangeKnown)),
+  WEEKS_USUAL(
+      "weeks.usual",
+      "a log of the last four weeks with times and ratings",
+      facts -> true,
+      facts -> judgedWeeks(facts).allMatch(week -> week.usualShare() != null)),
+  SPORTS_LOGGED(
+      "sports.logged",
+      "a log of all days of the peak weeks up to now",
+      facts -> true,
+      facts -> facts.absences().stream().noneMatch(Need::mayBeLonger)),
+  STRENGTH_TOLD(
+      "strength.told",
+      "for and load of the strength work of the last three weeks",
+      facts -> true,
+      facts ->
+          facts
+              .plannedSessions()
+              .filter(session -> session.daysToRace() <= Reach.LATE)
+              .noneMatch(session -> session instanceof Strength work && work.untold())),
   RUNS_SPIKE(
       "runs.spike",
       "run distances of the plan, and of the log of the last 30 days",
@@ -84,6 +173,24 @@ public enum Need {
       "a log up to now",
       facts -> true,
       facts -> facts.plannedSessions().allMatch(Session::longestIsLogged)),
+  RACES_EFFORT(
+      "races.effort",
+      "effort and legs of the races on the way",
+      facts -> true,
+      facts -> facts.racesOnTheWay().stream().allMatch(RaceOnTheWay::settled)),
+  SESSIONS_MINUTES(
+      "sessions.minutes",
+      "time or set lines of all sessions",
+      facts -> true,
+      facts ->
+          facts
+              .plannedSessions()
+              .filter(Session::endurance)
+              .allMatch(session -> session.minutes() != null)),
+  INDOOR_SHARE(
+      "indoor.share",
+      "where and time of the rides of the peak weeks, and a log of those that are over",
+      facts -> facts.indoorRiding() == null || facts.indoorRiding().indoorShare() != null),
   ADHERENCE_SESSIONS(
       "adherence.sessions",
       Entries.PAST_WEEKS,
@@ -124,7 +231,7 @@ public enum Need {
       facts -> facts.bikeGoal().goalWatts() == null || facts.bikeGoal().goalShare() != null),
   BIKE_WATTS(
       "goal.bike-watts",
-      "goal.bike, athlete.mass, and athlete.bike.critical-power or power under goal.bike-effort",
+      "goal.bike, athlete.mass, and power under goal.bike-effort or athlete.bike.critical-power",
       facts -> facts.bikeGoal().overShare() != null),
   RIDES_HELD(
       "rides.held",
@@ -186,6 +293,15 @@ public enum Need {
       "block.phases",
       "block.peak-weeks and block.taper-weeks, or focus on the weeks",
       facts -> facts.block().peakWeeks() != null && facts.block().taperWeeks() != null);
+
+  /** How far the settings of the cards reach: beyond it, what is not known makes no difference. */
+  private static final class Reach {
+    /** Days before the race from which heavy strength work may at the earliest be ruled out. */
+    static final double LATE = 21;
+
+    /** The fewest days without a sport that may be called too many. */
+    static final double ABSENT = 7;
+  }
 
   /** Entries that settle more than one need: they are then asked for once. */
   private static final class Entries {
@@ -292,6 +408,10 @@ public enum Need {
     return week.medianLoad() != null
         && week.load() != null
         && (week.monotony() != null || week.equalDays());
+  }
+
+  private static boolean mayBeLonger(Absence absence) {
+    return absence.days() < absence.mostDays() && absence.mostDays() >= Reach.ABSENT;
   }
 
   private static boolean noneOrSome(Facts facts, Predicate<Run> known) {

@@ -22,6 +22,23 @@ public final class Run extends Session {
     return minutes != null && minutes >= timeline.longRunMinutes(this) - 1e-9;
   }
 
+  /** True for a hard or long run. */
+  public boolean keyRun() {
+    return hard() || longRun();
+  }
+
+  /** The hard or long run of the day before, in words; null without one not stated as meant. */
+  public @Nullable String keyRunOnEve() {
+    Run eve = KeyRuns.onEve(this, timeline);
+    return eve == null ? null : eve.label();
+  }
+
+  /** True when its day states that it follows the day before on purpose. */
+  public boolean backToBack() {
+    Day day = timeline.at(date());
+    return day != null && day.backToBack();
+  }
+
   /** True straight off the bike, or within minutes of a ride by the clock. */
   public boolean offBike() {
     return ride() != null;
@@ -48,6 +65,32 @@ public final class Run extends Session {
     return raceMinutes() >= timeline.constant(Constant.RACE_EFFORT_LEAST) - 1e-9
         ? Boolean.TRUE
         : timeline.effort().loggedAtRacePace(this);
+  }
+
+  /**
+   * Whether any of it, however short, is faster than easy running and the race effort of a long
+   * race; null when that cannot be told: a mean hides short fast parts.
+   */
+  @Nullable Boolean fast() {
+    if (set == null) {
+      return null;
+    }
+    Double race = set.raceMinutes();
+    Double heavy = set.domains().heavy();
+    Double severe = set.domains().severe();
+    Double other = set.domains().unclassified();
+    if (race == null || heavy == null || severe == null || other == null) {
+      return null;
+    }
+    double spared = timeline.effort().shortCourse() ? 0 : race;
+    return severe > 0 || heavy - spared > 1e-9 ? Boolean.TRUE : other > 0 ? null : (Boolean) false;
+  }
+
+  /** Metres it goes down for each kilometre; unknown when either is not said. */
+  @Nullable Double descentPerKm() {
+    Double descent = written.scene().descent();
+    Double km = km();
+    return descent == null || km == null || km <= 0 ? null : (Double) Exact.of(descent / km);
   }
 
   /**

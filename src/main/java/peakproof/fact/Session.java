@@ -3,6 +3,7 @@ package peakproof.fact;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Sport;
 import peakproof.measure.Constant;
@@ -100,6 +101,12 @@ public abstract sealed class Session implements Fact
     return metres == null ? null : (Double) (metres / 1000);
   }
 
+  /** The kit it lists; none when it lists none. */
+  Set<String> kit() {
+    Set<String> kit = written.wear().kit();
+    return kit == null ? Set.of() : kit;
+  }
+
   /** Minutes in each intensity domain: by the set line, else the whole of it by its means. */
   DomainMinutes domains() {
     return set != null
@@ -123,6 +130,13 @@ public abstract sealed class Session implements Fact
       return rpe >= timeline.constant(Constant.HARD_RATING);
     }
     return set != null && Boolean.TRUE.equals(set.hard());
+  }
+
+  /** True for a hard session, a long run or a long ride. */
+  public boolean hardOrLong() {
+    return hard()
+        || this instanceof Run run && run.longRun()
+        || this instanceof Ride ride && ride.longRide();
   }
 
   /** True with race effort or harder for some minutes. */

@@ -13,6 +13,7 @@ final class Skills {
   private final boolean logsCompany;
   private final boolean logsRideKit;
   private final boolean logsAero;
+  private final boolean logsDescent;
 
   Skills(List<Session> done) {
     logsPractice = done.stream().anyMatch(s -> s.written.wear().practise() != null);
@@ -22,6 +23,14 @@ final class Skills {
     logsRideKit = done.stream().anyMatch(s -> s instanceof Ride && s.written.wear().kit() != null);
     logsAero =
         done.stream().anyMatch(s -> s instanceof Ride && s.written.wear().aeroSeconds() != null);
+    logsDescent =
+        done.stream().anyMatch(s -> s instanceof Run && s.written.scene().descent() != null);
+  }
+
+  /** Metres down a kilometre: 0 where none are given, unknown when the log never gives any. */
+  @Nullable Double descentPerKm(Run run) {
+    boolean silent = run.written.scene().descent() == null;
+    return silent && (run.planned() || logsDescent) ? (Double) 0.0 : run.descentPerKm();
   }
 
   private static @Nullable Boolean said(
@@ -41,8 +50,31 @@ final class Skills {
         "practise of the swims in the log");
   }
 
+  /** Changes from one sport to the next: by name, from the water onto the bike, and in a race. */
+  Tally transitions(List<Session> sessions) {
+    return Tally.count(
+        sessions,
+        session ->
+            said(
+                session,
+                session.written.wear().practises("transition") || changesSport(session),
+                session.written.wear().practise() != null,
+                logsPractice),
+        "practise of the sessions in the log");
+  }
+
+  private static boolean changesSport(Session session) {
+    return session.written.race() != null
+        || session instanceof Ride && session.before instanceof Swim;
+  }
+
   @Nullable Boolean openWater(Swim swim) {
     return said(swim, swim.openWater(), swim.written.scene().where() != null, logsVenue);
+  }
+
+  /** In open water without a wetsuit. */
+  @Nullable Boolean suitless(Swim swim) {
+    return swim.wetsuit() ? (Boolean) false : openWater(swim);
   }
 
   /** In open water the kit list is complete, and without one no wetsuit is worn. */

@@ -2,7 +2,9 @@ package peakproof.fact;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import peakproof.document.SetLine;
 import peakproof.document.Sport;
+import peakproof.measure.SetBreakdown;
 
 /** A swim. */
 public final class Swim extends Session {
@@ -31,6 +33,16 @@ public final class Swim extends Session {
     return company != null && !company.equals("alone");
   }
 
+  /** Temperature of its water, °C; unknown when not said. */
+  public @Nullable Double celsius() {
+    return written.scene().water();
+  }
+
+  /** True when it asks for distance under water, or for holding the breath. */
+  public boolean underwater() {
+    return written.wear().practises("underwater");
+  }
+
   /** True in a wetsuit; in open water the kit list is taken as complete. */
   public boolean wetsuit() {
     return written.wear().has("wetsuit");
@@ -49,6 +61,14 @@ public final class Swim extends Session {
   /** Metres at goal pace; unknown for a logged swim without a set line. */
   public @Nullable Double goalPaceMetres() {
     return set == null ? null : Exact.of(set.raceMetres());
+  }
+
+  /** Metres that its set line asks for with paddles; unknown when one of those parts is. */
+  @Nullable Double paddlesMetres() {
+    SetLine paddles = written.set() == null ? null : PaddleWork.of(written.set());
+    return paddles == null
+        ? (Double) 0.0
+        : SetBreakdown.of(paddles, sport(), timeline.calibration(), timeline.constants()).metres();
   }
 
   List<SwimSet> sets() {

@@ -11,6 +11,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Athlete;
 import peakproof.document.Log;
+import peakproof.document.Sport;
 
 /** Gathers the log's pain and illness entries into one fact per body part and per illness. */
 final class Symptoms {
@@ -19,13 +20,16 @@ final class Symptoms {
 
   private static final Set<String> BONE = Set.of("swelling", "point-tender", "bone");
   private static final Set<String> SYSTEMIC =
-      Set.of("cough", "chest", "aches", "vomiting", "palpitations");
+      Set.of("cough", "chest", "tight-chest", "aches", "vomiting", "palpitations");
+  private static final Set<String> BREATHING =
+      Set.of("froth", "tight-chest", "breathless-in-water");
+  private static final Set<String> COLD = Set.of("sore-throat", "runny-nose");
 
   private Symptoms() {}
 
   private record PainOn(LocalDate date, Log.Pain pain) {}
 
-  private record IllOn(LocalDate date, Log.Ill ill) {}
+  private record IllOn(LocalDate date, Log.Ill ill, boolean swum) {}
 
   static List<Pain> pains(@Nullable Log log, LocalDate asOf, LocalDate race) {
     Map<String, List<PainOn>> bySite = new LinkedHashMap<>();
@@ -81,7 +85,7 @@ final class Symptoms {
         if (before == null || before.plusDays(APART_DAYS).isBefore(day.getKey())) {
           spells.add(new ArrayList<>());
         }
-        spells.get(spells.size() - 1).add(0, new IllOn(day.getKey(), ill));
+        spells.get(spells.size() - 1).add(0, new IllOn(day.getKey(), ill, swum(day.getValue())));
         before = day.getKey();
       }
     }
@@ -92,14 +96,19 @@ final class Symptoms {
     LocalDate newest = newestFirst.get(0).date();
     LocalDate over = newestFirst.get(0).ill().over();
     boolean fever = newestFirst.stream().anyMatch(on -> Boolean.TRUE.equals(on.ill().fever()));
+    boolean systemic =
+        fever
+            || newestFirst.stream()
+                .anyMatch(on -> on.ill().signs().stream().anyMatch(SYSTEMIC::contains));
+    boolean virus = newestFirst.stream().anyMatch(on -> "virus".equals(on.ill().kind()));
     return new Illness(
         newestFirst.get(newestFirst.size() - 1).date(),
         over == null ? newest : over,
         ChronoUnit.DAYS.between(over == null ? newest : over, race),
         fever,
-        fever
-            || newestFirst.stream()
-                .anyMatch(on -> on.ill().signs().stream().anyMatch(SYSTEMIC::contains)),
+        systemic,
+        fever || virus && systemic,
+        newestFirst.stream().anyMatch(Symptoms::breathing),
         over != null,
         health.cleared() != null && !health.cleared().isBefore(newest),
         newestFirst.stream()
@@ -108,5 +117,25 @@ final class Symptoms {
             .findFirst()
             .orElse(null),
         newestFirst.stream().map(on -> new Where(on.ill().at(), on.date(), null)).toList());
+  }
+
+  /**
+   * A cough of a cold is no sign of water on the lungs; one after a swim and nothing else may be.
+   */
+  private static boolean breathing(IllOn on) {
+    Set<String> signs = on.ill().signs();
+    String kind = on.ill().kind();
+    boolean cold = signs.stream().anyMatch(COLD::contains) || kind != null && !kind.equals("other");
+    return signs.stream().anyMatch(BREATHING::contains)
+        || on.swum() && !cold && signs.contains("cough");
+  }
+
+  private static boolean swum(Log.Day day) {
+    return day.sessions().stream().anyMatch(Symptoms::swims);
+  }
+
+  private static boolean swims(peakproof.document.Session session) {
+    peakproof.document.Session then = session.then();
+    return session.sport() == Sport.SWIM || then != null && swims(then);
   }
 }

@@ -39,6 +39,7 @@ final class Timeline {
   private final RunHistory runs;
   private final RaceEffort effort;
   private final Skills skills;
+  private final Rehearsals rehearsals;
   private final Followed followed;
   private final Loads loads;
 
@@ -54,6 +55,7 @@ final class Timeline {
       days.put(date, day(date));
     }
     this.skills = new Skills(sessions().filter(session -> !session.planned()).toList());
+    this.rehearsals = Rehearsals.of(plan, sessions().toList(), calibration.distance(), constants);
     this.runs = new RunHistory(this);
     this.weeks = new Weeks(this, plan, log);
     this.bricks = findBricks();
@@ -233,6 +235,10 @@ final class Timeline {
 
   Skills skills() {
     return skills;
+  }
+
+  Rehearsals rehearsals() {
+    return rehearsals;
   }
 
   List<Brick> bricks() {

@@ -39,6 +39,16 @@ public record Weather(
     return estimated ? "estimated" : "forecast";
   }
 
+  /** How the air of race day stands to that of training, in words. */
+  public String training() {
+    if (warmerThanTraining == null) {
+      return "the log does not say how warm training was";
+    }
+    return warmerThanTraining > 0
+        ? "its air is " + Words.number(warmerThanTraining) + " °C warmer than that of training"
+        : "its air is no warmer than that of training";
+  }
+
   /** Null when the event gives neither the temperature nor air and humidity to estimate it from. */
   static @Nullable Weather of(Plan plan, Timeline timeline) {
     Event.Weather weather = plan.event().weather();
@@ -52,7 +62,7 @@ public record Weather(
     Wbgt.Caution caution = Wbgt.caution(wbgt, estimated, timeline.constants());
     return new Weather(
         plan.event().at() + "/weather",
-        Exact.of(wbgt),
+        Exact.of(wbgt.doubleValue()),
         estimated,
         caution != Wbgt.Caution.NONE,
         caution == Wbgt.Caution.CAUTION || caution == Wbgt.Caution.STRONG,

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import peakproof.document.Sport;
 
 /** A week from Monday to Sunday, race day left out. Counts are of what is known. */
 public final class Week implements Fact {
@@ -76,6 +77,11 @@ public final class Week implements Fact {
     return days.stream().anyMatch(day -> day.changeable() || day.known() == Known.UNWRITTEN);
   }
 
+  /** True when all of it is still to come. */
+  public boolean ahead() {
+    return days.stream().allMatch(Day::changeable);
+  }
+
   /** True when every day of it is known, from the log or the plan. */
   public boolean known() {
     return days.stream().allMatch(Day::isKnown);
@@ -119,6 +125,16 @@ public final class Week implements Fact {
   /** True when the plan declares a gap in strength work for the week. */
   public boolean withoutStrength() {
     return without.containsKey("strength");
+  }
+
+  /** True when the plan declares a gap in a sport for the week. */
+  boolean without(Sport sport) {
+    return without.containsKey(sport.word());
+  }
+
+  /** Days from its Sunday to race day. */
+  public double lastDaysToRace() {
+    return daysToRace() - 6;
   }
 
   LocalDate lastDay() {
@@ -257,6 +273,46 @@ public final class Week implements Fact {
   /** Change of run distance against the best of the three weeks before; a share. */
   public @Nullable Double runKmChange() {
     return Exact.of(timeline.weeks().runKmChange(this).change());
+  }
+
+  /** Metres swum; unknown when a day or a swim's length is. */
+  public @Nullable Double swimMetres() {
+    return known() ? sum(of(Swim.class).map(Swim::metres)) : null;
+  }
+
+  /** Change of swim distance against the best of the three weeks before; a share. */
+  public @Nullable Double swimMetresChange() {
+    return Exact.of(timeline.weeks().swimMetresChange(this).change());
+  }
+
+  boolean swimMetresChangeKnown() {
+    return timeline.weeks().swimMetresChange(this).known();
+  }
+
+  /** Share of the week's swimming that its set lines ask for with paddles; unknown like that. */
+  public @Nullable Double paddlesShare() {
+    Double all = swimMetres();
+    Double paddles = known() ? sum(of(Swim.class).map(Swim::paddlesMetres)) : null;
+    return all == null || all <= 0 || paddles == null ? null : (Double) Exact.of(paddles / all);
+  }
+
+  /** Session-RPE load; unknown when a day's is. */
+  @Nullable Double load() {
+    return timeline.loads().sum(this, null);
+  }
+
+  /**
+   * Its load or its time as a share of the median of the last four weeks before it that were not
+   * lighter, whichever share is less; unknown when either is.
+   */
+  public @Nullable Double usualShare() {
+    Double load = share(load(), timeline.weeks().usual(this, Week::load));
+    Double time = share(minutes(), timeline.weeks().usual(this, Week::minutes));
+    return load == null || time == null ? null : (Double) Exact.of(Math.min(load, time));
+  }
+
+  private static @Nullable Double share(@Nullable Double amount, @Nullable Double of) {
+    return amount == null || of == null || of <= 0 ? null : (Double) (amount / of);
   }
 
   boolean runKmChangeKnown() {

@@ -3,6 +3,7 @@ package peakproof.fact;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -86,15 +87,16 @@ public record WeekLoad(
         .count();
   }
 
-  /** The monotony in words, {@code without end} of equal days. */
+  /** The monotony in words. */
   public String evenness() {
-    return equalDays
-        ? "without end, every day the same"
-        : monotony == null ? "unknown" : "" + two(monotony);
+    if (equalDays) {
+      return "no end, every day being the same,";
+    }
+    return monotony == null ? "unknown size" : two(monotony);
   }
 
   private static String two(double number) {
-    return String.format(java.util.Locale.ROOT, "%.2f", number);
+    return String.format(Locale.ROOT, "%.2f", number);
   }
 
   static List<WeekLoad> all(Timeline timeline) {

@@ -55,8 +55,12 @@ final class Weeks {
     return List.copyOf(weeks.values());
   }
 
+  @Nullable Week of(LocalDate date) {
+    return weeks.get(Week.monday(date));
+  }
+
   boolean inCamp(LocalDate date) {
-    Week week = weeks.get(Week.monday(date));
+    Week week = of(date);
     return week != null && week.phase() == Phase.CAMP;
   }
 
@@ -126,18 +130,25 @@ final class Weeks {
     return WeekChange.of(week.runKm(), volumes(week, Week::runKm), floor, timeline.constants());
   }
 
+  WeekChange swimMetresChange(Week week) {
+    double floor = timeline.constant(Constant.WEEK_FLOOR_SWIM);
+    return WeekChange.of(
+        week.swimMetres(), volumes(week, Week::swimMetres), floor, timeline.constants());
+  }
+
+  /** The median of some amount over the last weeks that were not lighter; null without enough. */
+  @Nullable Double usual(Week week, Function<Week, @Nullable Double> amount) {
+    return WeekVolume.usual(volumes(week, amount), timeline.constants());
+  }
+
   /** The coach's own sum less the sessions as written, minutes; null without a sum. */
   @Nullable Double hoursOff(Week week) {
     PlanWeek written = timeline.writtenWeek(week.starts());
-    if (written == null || written.hours() == null || !isWhollyPlanned(week)) {
+    if (written == null || written.hours() == null || !week.ahead()) {
       return null;
     }
     Double minutes = week.minutes();
     return minutes == null ? null : (Double) Math.abs(written.hours() / 60 - minutes);
-  }
-
-  private static boolean isWhollyPlanned(Week week) {
-    return week.days().stream().allMatch(Day::changeable);
   }
 
   /** How much less a day than in the reference weeks before the taper; null without enough. */

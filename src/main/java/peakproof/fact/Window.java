@@ -41,12 +41,14 @@ public final class Window implements Fact {
             day -> day.heat(timeline.raceAir()),
             "heat or air of the rides and runs in the log"));
     tallyRuns(of(Run.class), timeline.bricks().stream().filter(b -> holds(b.date())).toList());
+    tallyRehearsals(of(Session.class), of(Run.class), timeline.rehearsals());
   }
 
   private void tallySwims(List<Swim> swims) {
     Skills skills = timeline.skills();
     Double stated = statesLately() ? timeline.lately().longestSwimMetres() : null;
     tallies.put("openWaterSwims", statedOpenWater(Tally.count(swims, skills::openWater, WHERE)));
+    tallies.put("suitlessSwims", Tally.count(swims, skills::suitless, WHERE));
     tallies.put("wetsuitSwims", Tally.count(swims, skills::wetsuit, "log kit of open-water swims"));
     tallies.put(
         "longestWetsuitSwimMinutes",
@@ -86,6 +88,10 @@ public final class Window implements Fact {
     tallies.put("longRides", new Tally(longRides.size(), null));
     tallies.put("briskRides", Tally.count(rides, Ride::brisk, BRISK));
     tallies.put("aeroShare", skills.aeroShare(longRides));
+    tallies.put(
+        "longRideClimbRate",
+        Tally.longest(longRides, Ride::climbRate, "climb and distance of the long rides"));
+    tallies.put("groupShare", new Tally(groupShare(longRides), null));
   }
 
   private void tallyRuns(List<Run> runs, List<Brick> bricks) {
@@ -96,9 +102,47 @@ public final class Window implements Fact {
     tallies.put("longestRunKm", Tally.longest(runs, Run::km, "distance of the runs"));
     tallies.put(
         "racePaceRuns", Tally.count(runs, Run::atRacePace, "distance of the runs in the log"));
+    tallies.put("fastRuns", Tally.count(runs, Run::fast, "set lines of the runs in the log"));
+    tallies.put(
+        "steepestRunDescent",
+        Tally.longest(runs, timeline.skills()::descentPerKm, "descent of the runs in the log"));
     tallies.put("bricks", new Tally(bricks.size(), null));
     tallies.put(
         "offBikeShare", new Tally(runs.isEmpty() ? 0 : (double) bricks.size() / runs.size(), null));
+  }
+
+  private void tallyRehearsals(List<Session> sessions, List<Run> runs, Rehearsals rehearsals) {
+    tallies.put("raceShoeRuns", sinceLogged(rehearsals.shoes().runs(runs)));
+    tallies.put("raceShoeKm", sinceLogged(rehearsals.shoes().km(runs)));
+    tallies.put("fuelledLongSessions", sinceLogged(rehearsals.fuelling().longSessions(sessions)));
+    tallies.put("fuelledRuns", sinceLogged(rehearsals.fuelling().runs(runs)));
+    tallies.put("dressRehearsals", sinceLogged(rehearsals.dress().on(days)));
+    tallies.put("transitionSessions", sinceLogged(timeline.skills().transitions(sessions)));
+  }
+
+  /** What was rehearsed in weeks of which nothing at all is known cannot be called missing. */
+  private Tally sinceLogged(Tally counted) {
+    List<Day> past = days.stream().filter(day -> day.date().isBefore(timeline.asOf())).toList();
+    boolean unlogged =
+        !past.isEmpty() && past.stream().allMatch(day -> day.known() == Known.UNKNOWN);
+    return unlogged
+        ? new Tally(counted.value(), "a log of all days since " + Words.day(first))
+        : counted;
+  }
+
+  private static double groupShare(List<Ride> longRides) {
+    double all = minutes(longRides);
+    return all > 0 ? minutes(longRides.stream().filter(Ride::inGroup).toList()) / all : 0;
+  }
+
+  /** Minutes of the sessions whose length is known. */
+  private static double minutes(List<? extends Session> sessions) {
+    return Exact.of(
+        sessions.stream()
+            .map(Session::minutes)
+            .filter(Objects::nonNull)
+            .mapToDouble(Double::doubleValue)
+            .sum());
   }
 
   private static final String WHERE = "where of the swims in the log";
@@ -150,6 +194,11 @@ public final class Window implements Fact {
   /** Swims in open water. */
   public double openWaterSwims() {
     return value("openWaterSwims");
+  }
+
+  /** Swims in open water without a wetsuit. */
+  public double suitlessSwims() {
+    return value("suitlessSwims");
   }
 
   /** Swims in a wetsuit. */
@@ -252,6 +301,21 @@ public final class Window implements Fact {
     return value("racePaceRuns");
   }
 
+  /** Runs with something faster than easy running and the race effort of a long race. */
+  public double fastRuns() {
+    return value("fastRuns");
+  }
+
+  /** Runs still to come. */
+  public double runsToCome() {
+    return of(Run.class).stream().filter(Session::planned).count();
+  }
+
+  /** Metres down for each kilometre of the run that goes down most. */
+  public double steepestRunDescent() {
+    return value("steepestRunDescent");
+  }
+
   /** Runs straight after a ride. */
   public double bricks() {
     return value("bricks");
@@ -265,6 +329,65 @@ public final class Window implements Fact {
   /** Days with training in heat, or in air as warm as the race's. */
   public double heatDays() {
     return value("heatDays");
+  }
+
+  /** Metres of climb for each kilometre of the hilliest long ride. */
+  public double longRideClimbRate() {
+    return value("longRideClimbRate");
+  }
+
+  /** Share of long-ride time in a group; a ride that does not say counts as alone. */
+  public double groupShare() {
+    return value("groupShare");
+  }
+
+  /** Runs in the shoes of the race, since the newest change of shoes. */
+  public double raceShoeRuns() {
+    return value("raceShoeRuns");
+  }
+
+  /** Kilometres run in the shoes of the race, since the newest change of shoes. */
+  public double raceShoeKm() {
+    return value("raceShoeKm");
+  }
+
+  /** Long rides and runs fuelled at the rate and with the products of the race. */
+  public double fuelledLongSessions() {
+    return value("fuelledLongSessions");
+  }
+
+  /** Runs fuelled at the rate and with the products of the race. */
+  public double fuelledRuns() {
+    return value("fuelledRuns");
+  }
+
+  /** Days that are the race in small, in its kit. */
+  public double dressRehearsals() {
+    return value("dressRehearsals");
+  }
+
+  /** Sessions with a change from one sport to the next. */
+  public double transitionSessions() {
+    return value("transitionSessions");
+  }
+
+  /** Minutes of swimming, cycling and running, as far as they are known. */
+  public double trainingMinutes() {
+    return minutes(of(Session.class).stream().filter(Session::endurance).toList());
+  }
+
+  /** Severe minutes of the sessions still to come. */
+  public double severeMinutes() {
+    return Exact.of(
+        of(Session.class).stream()
+            .filter(Session::planned)
+            .mapToDouble(Session::severeMinutes)
+            .sum());
+  }
+
+  /** True when a swim, ride or run of it is still to come. */
+  public boolean trainingAhead() {
+    return of(Session.class).stream().anyMatch(s -> s.planned() && s.endurance());
   }
 
   /** Rest days. */

@@ -23,14 +23,22 @@ public enum DistanceClass {
    * The class whose band holds the bike leg, else the one the event states; null when neither says.
    */
   public static @Nullable DistanceClass of(Event event, Constants constants) {
-    Double bike = event.legs().bike();
-    for (DistanceClass each : values()) {
-      if (bike != null && each.holds(bike, constants)) {
-        return each;
-      }
+    DistanceClass byLeg = ofBikeLeg(event.legs().bike(), constants);
+    if (byLeg != null) {
+      return byLeg;
     }
     for (DistanceClass each : values()) {
       if (each.word().equals(event.distance())) {
+        return each;
+      }
+    }
+    return null;
+  }
+
+  /** The class whose band holds a bike leg, metres; null when none does or the leg is unknown. */
+  public static @Nullable DistanceClass ofBikeLeg(@Nullable Double bike, Constants constants) {
+    for (DistanceClass each : values()) {
+      if (bike != null && each.holds(bike, constants)) {
         return each;
       }
     }

@@ -35,6 +35,22 @@ public record WeekVolume(@Nullable Double amount, boolean lighter) {
     return mean(lastWorking(oldestFirst, wanted), wanted, constants);
   }
 
+  /**
+   * What a big week is held against: the median of the last four weeks that are not lighter, of
+   * which three must be known; else null.
+   */
+  public static @Nullable Double usual(List<WeekVolume> oldestFirst, Constants constants) {
+    double wanted = constants.of(Constant.USUAL_WEEKS);
+    List<Double> known = new ArrayList<>();
+    for (Double amount : lastWorking(oldestFirst, wanted)) {
+      if (amount != null && Limit.countable(amount)) {
+        known.add(amount);
+      }
+    }
+    boolean enough = !Limit.below(known.size() / wanted, constants.of(Constant.COVERAGE_LEAST));
+    return enough ? Median.of(known) : null;
+  }
+
   /** The mean of what is known, finite; null when that is under 70 % of what is wanted. */
   static @Nullable Double mean(List<@Nullable Double> amounts, double wanted, Constants constants) {
     double sum = 0;

@@ -30,6 +30,7 @@ public final class RuleFolder {
   private static final String BASE = "base";
   private static final String MEASURES = "measures.yaml";
   private static final String WATER = "water-temperature.yaml";
+  private static final String CAUTIONS = "cautions.yaml";
 
   private final List<Fault> faults = new ArrayList<>();
   private final Map<String, CardReader.Read> cards = new TreeMap<>();
@@ -39,6 +40,7 @@ public final class RuleFolder {
   private final FactTypes facts = FactTypes.shipped();
   private Map<String, Card.Setting> measures = Map.of();
   private WaterTable waterTable = new WaterTable(List.of());
+  private Map<String, String> cautions = Map.of();
 
   private RuleFolder() {}
 
@@ -52,6 +54,7 @@ public final class RuleFolder {
     RuleFolder folder = new RuleFolder();
     folder.measures = folder.readMeasures(roots.get(0).resolve(MEASURES));
     folder.waterTable = folder.readWater(roots.get(0).resolve(WATER));
+    folder.cautions = folder.readCautions(roots.get(0).resolve(CAUTIONS));
     CaseReader reader = new CaseReader(CaseBase.read(roots.get(0).resolve(BASE)));
     roots.forEach(root -> folder.read(root, reader));
     return folder.compile();
@@ -77,6 +80,7 @@ public final class RuleFolder {
         origin,
         measures,
         waterTable,
+        cautions,
         cases,
         faults.stream().sorted().distinct().toList());
   }
@@ -201,6 +205,23 @@ public final class RuleFolder {
                 read.put(name, setting);
               }
             });
+    return read;
+  }
+
+  private Map<String, String> readCautions(Path file) {
+    YamlTree.Parsed parsed = tree(file, RuleListing.bytes(file));
+    faults.addAll(parsed.faults());
+    Map<String, String> read = new TreeMap<>();
+    if (parsed.tree() instanceof Tree.Mapping mapping) {
+      mapping
+          .entries()
+          .forEach(
+              (condition, entry) -> {
+                if (entry.value() instanceof Tree.Scalar text) {
+                  read.put(condition, text.text().strip());
+                }
+              });
+    }
     return read;
   }
 

@@ -110,6 +110,23 @@ class HouseTest {
     assertThat(raised.out()).doesNotContain("lowered");
   }
 
+  @Test
+  void namesWhatIsNotAppliedYet() throws IOException {
+    assertThat(audit(FIVES, "preset: masters", "own-rules: [our-rules]").out())
+        .contains("of the house not applied yet: preset, own-rules");
+  }
+
+  @Test
+  void saysTheCautionOfEachDeclaredConditionOnce() throws IOException {
+    Path plan = folder.resolve("plan.yaml");
+    String asthma = "{name: Lena Brandl, health: {conditions: [asthma, diabetes]}}";
+    Files.writeString(plan, Files.readString(plan).replace("{name: Lena Brandl}", asthma));
+    assertThat(audit(FIVES).out())
+        .containsOnlyOnce("care, asthma: the reliever goes along")
+        .containsOnlyOnce("care, diabetes: ")
+        .doesNotContain("care, gut");
+  }
+
   private static final String FIVES =
       "sessions: {tuesday-fives: \"20min easy, 5x5min hard r3min, 15min easy\"}";
 

@@ -76,7 +76,7 @@ public final class RuleFiles {
   public static RuleFiles in(Path root) {
     RuleFiles files = new RuleFiles(root);
     Path shipped = Path.of("rules");
-    for (String name : List.of("measures.yaml", "water-temperature.yaml")) {
+    for (String name : List.of("measures.yaml", "water-temperature.yaml", "cautions.yaml")) {
       files.put(name, read(shipped.resolve(name)));
     }
     for (String kind : List.of("plan", "event", "log")) {

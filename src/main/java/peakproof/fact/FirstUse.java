@@ -1,0 +1,36 @@
+package peakproof.fact;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import peakproof.document.Plan;
+
+/**
+ * What would be new on race day, kit or food. A piece of kit that a session before the race lists
+ * is not new on the day.
+ *
+ * @param items in words
+ */
+public record FirstUse(String pointer, String items) implements Fact {
+
+  /** Null when nothing would be new. */
+  static @Nullable FirstUse of(Plan plan, Timeline timeline) {
+    Plan.RaceDay day = plan.raceDay();
+    if (day == null) {
+      return null;
+    }
+    Set<String> used =
+        timeline
+            .sessions()
+            .flatMap(session -> session.kit().stream())
+            .collect(Collectors.toUnmodifiableSet());
+    List<String> items = day.firstUse().stream().filter(item -> !used.contains(item)).toList();
+    return items.isEmpty() ? null : new FirstUse(day.at() + "/first-use", String.join(", ", items));
+  }
+
+  @Override
+  public List<Where> where() {
+    return List.of(new Where(pointer, null, null));
+  }
+}

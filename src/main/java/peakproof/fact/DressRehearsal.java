@@ -117,7 +117,7 @@ final class DressRehearsal {
   }
 
   private static @Nullable Boolean all(@Nullable Boolean... parts) {
-    if (Arrays.asList(parts).contains(Boolean.FALSE)) {
+    if (Arrays.asList(parts).contains(false)) {
       return false;
     }
     return Arrays.stream(parts).allMatch(Objects::nonNull) ? Boolean.TRUE : null;

@@ -42,6 +42,7 @@ class CorpusTest {
     auditor = Auditor.load(List.of(Path.of("rules")));
     Corpus corpus = Corpus.read();
     awaited = corpus.awaited();
+    assertThat(auditor.rules().cards().keySet()).containsAll(awaited);
     sound = judged(corpus.sound().stream());
     faults = judged(corpus.faults().parallelStream());
     fine = judged(corpus.fine().parallelStream());
@@ -122,9 +123,8 @@ class CorpusTest {
   }
 
   private static List<Judged> judged(Stream<Corpus.Entry> entries) {
-    Set<String> rules = auditor.rules().cards().keySet();
     return entries
-        .filter(entry -> rules.containsAll(entry.named()))
+        .filter(entry -> entry.named().stream().allMatch(CorpusTest::counts))
         .map(CorpusTest::judged)
         .toList();
   }
@@ -143,8 +143,17 @@ class CorpusTest {
             : Resolution.trying(tried.rule(), auditor.rules(), dossier);
     Auditor.Outcome outcome = auditor.audit(dossier, resolved, tried.asOf());
     return outcome instanceof Auditor.Outcome.Judged judged
-        ? new Judged(entry, judged.audit().findings(), "")
+        ? new Judged(entry, counting(judged.audit().findings()), "")
         : new Judged(entry, List.of(), entry.name() + ": " + outcome);
+  }
+
+  private static List<Finding> counting(List<Finding> findings) {
+    return findings.stream().filter(finding -> counts(finding.rule())).toList();
+  }
+
+  /** False for a rule that has not been held against the whole corpus yet. */
+  private static boolean counts(String rule) {
+    return auditor.rules().cards().containsKey(rule) && !awaited.contains(rule);
   }
 
   private static List<String> above(Severity severity, List<Judged> plans) {
@@ -170,7 +179,7 @@ class CorpusTest {
 
   private static Stream<String> notFound(Judged fault) {
     return fault.entry.tried().finds().entrySet().stream()
-        .filter(asked -> auditor.rules().cards().containsKey(asked.getKey()))
+        .filter(asked -> counts(asked.getKey()))
         .filter(
             asked ->
                 fault.findings.stream()

@@ -72,7 +72,7 @@ public final class Corpus {
     return entries("fine.yaml", "fine");
   }
 
-  /** Rules of which faults are written though they may not be there yet. */
+  /** Rules that have not been held against the whole corpus yet. */
   public Set<String> awaited() {
     Tree list = file("faults.yaml").get(AWAITED);
     return list == null ? Set.of() : Set.copyOf(texts(list));

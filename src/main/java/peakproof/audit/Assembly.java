@@ -51,7 +51,6 @@ final class Assembly {
     remarks.addAll(acceptance.remarks());
     remarks.addAll(Footer.gaps(dossier.plan(), asOf));
     remarks.addAll(Footer.cautions(dossier.plan(), rules.cautions()));
-    remarks.addAll(Footer.notApplied(dossier.house()));
     Plan plan = dossier.plan();
     return new Audit(
         slashes(dossier.planFile()),
@@ -68,6 +67,7 @@ final class Assembly {
         List.copyOf(notFor),
         silenced(),
         List.copyOf(accepted),
+        resolved.preset(),
         resolved.overrides(),
         Footer.notDeclared(plan),
         List.copyOf(remarks));

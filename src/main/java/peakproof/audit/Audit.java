@@ -18,7 +18,9 @@ import peakproof.rule.Severity;
  * @param findings ranked, what the coach should read first in front
  * @param clear slugs of rules that found nothing
  * @param notForThisPlan rules that do not apply, with the reason
- * @param settings what the house and this plan put in the place of shipped settings and severities
+ * @param preset whose numbers count where neither house nor plan has a word
+ * @param settings what preset, the house and this plan put in the place of shipped settings and
+ *     severities
  * @param notDeclared lists the plan leaves out, which are read as "none declared"
  * @param remarks other things worth saying once
  */
@@ -37,6 +39,7 @@ public record Audit(
     List<NotFor> notForThisPlan,
     List<Silenced> silenced,
     List<AcceptedFinding> accepted,
+    Resolution.Chosen preset,
     List<Resolution.Changed> settings,
     List<String> notDeclared,
     List<String> remarks) {

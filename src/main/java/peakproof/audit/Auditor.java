@@ -11,7 +11,6 @@ import peakproof.document.Fault;
 import peakproof.document.Reading;
 import peakproof.fact.Facts;
 import peakproof.rule.Resolution;
-import peakproof.rule.RuleFolder;
 import peakproof.rule.Ruleset;
 
 /**
@@ -19,16 +18,16 @@ import peakproof.rule.Ruleset;
  * runs away: then it judges no further.
  */
 public final class Auditor {
-  private final Ruleset rules;
+  private final Rulesets rulesets;
   private final Watchdog watchdog = new Watchdog();
 
-  private Auditor(Ruleset rules) {
-    this.rules = rules;
+  private Auditor(Rulesets rulesets) {
+    this.rulesets = rulesets;
   }
 
   /** Reads and compiles the rules of these folders, the shipped one first. */
   public static Auditor load(List<Path> ruleFolders) {
-    return new Auditor(RuleFolder.load(ruleFolders));
+    return new Auditor(new Rulesets(ruleFolders));
   }
 
   /** What the user chose; null where nothing. */
@@ -36,8 +35,8 @@ public final class Auditor {
 
   /** What came of one plan. */
   public sealed interface Outcome {
-    /** It was read and judged. */
-    record Judged(Audit audit) implements Outcome {}
+    /** It was read and judged; not completely when a rule for it is broken and judges nobody. */
+    record Judged(Audit audit, boolean complete) implements Outcome {}
 
     /** A document of it is wrong, or the house asks for what the rules do not have. */
     record Wrong(List<Fault> faults) implements Outcome {}
@@ -49,12 +48,18 @@ public final class Auditor {
   /** Faults of the rules, with that of one that ran away; the sound ones still judge. */
   public List<Fault> ruleFaults() {
     RunawayRule runaway = watchdog.bitten();
+    List<Fault> faults = rules().faults();
     return runaway == null
-        ? rules.faults()
-        : Stream.concat(rules.faults().stream(), Stream.of(fault(runaway))).toList();
+        ? faults
+        : Stream.concat(faults.stream(), Stream.of(fault(runaway, rules()))).toList();
   }
 
-  private Fault fault(RunawayRule runaway) {
+  /** Faults of the rules of houses whose plans were audited so far. */
+  public List<Fault> houseRuleFaults() {
+    return rulesets.faultsOfHouses();
+  }
+
+  private static Fault fault(RunawayRule runaway, Ruleset rules) {
     return rules.fault(
         runaway.rule,
         (runaway.rule == null ? "a rule" : "the rule '" + runaway.rule + "'") + " " + runaway.what,
@@ -62,18 +67,20 @@ public final class Auditor {
         "tie its facts together by what they have in common, such as the same week");
   }
 
-  /** The rules. */
+  /** The rules that all plans share. */
   public Ruleset rules() {
-    return rules;
+    return rulesets.shared();
   }
 
   /** Reads and judges one plan. */
   public Outcome audit(Path plan, Options options) {
     Reading reading = Documents.read(plan, options.house());
     Dossier dossier = reading.dossier();
-    return dossier == null
-        ? new Outcome.Wrong(reading.faults())
-        : audit(dossier, Resolution.of(rules, dossier), options.asOf());
+    if (dossier == null) {
+      return new Outcome.Wrong(reading.faults());
+    }
+    Ruleset rules = rulesets.of(dossier.house());
+    return audit(rules, dossier, Resolution.of(rules, dossier), options.asOf());
   }
 
   /** Reads one plan and works it out without judging it. */
@@ -83,6 +90,7 @@ public final class Auditor {
     if (dossier == null) {
       return new Workup.Outcome.Wrong(reading.faults());
     }
+    Ruleset rules = rulesets.of(dossier.house());
     Resolution resolved = Resolution.of(rules, dossier);
     if (!resolved.faults().isEmpty()) {
       return new Workup.Outcome.Wrong(resolved.faults());
@@ -103,8 +111,13 @@ public final class Auditor {
             dossier.positions()));
   }
 
-  /** Judges a plan already read by the rules as they count for it. */
+  /** Judges a plan already read by the shared rules as they count for it. */
   Outcome audit(Dossier dossier, Resolution resolved, @Nullable LocalDate asOf) {
+    return audit(rules(), dossier, resolved, asOf);
+  }
+
+  private Outcome audit(
+      Ruleset rules, Dossier dossier, Resolution resolved, @Nullable LocalDate asOf) {
     if (!resolved.faults().isEmpty()) {
       return new Outcome.Wrong(resolved.faults());
     }
@@ -112,9 +125,9 @@ public final class Auditor {
     Facts facts = Facts.of(dossier, day, resolved.constants(), rules.waterTable());
     try {
       Assembly assembly = new Assembly(rules, dossier, resolved, facts, day);
-      return new Outcome.Judged(assembly.audit(watchdog));
+      return new Outcome.Judged(assembly.audit(watchdog), rules.faults().isEmpty());
     } catch (RunawayRule runaway) {
-      return new Outcome.Stopped(fault(runaway));
+      return new Outcome.Stopped(fault(runaway, rules));
     }
   }
 }

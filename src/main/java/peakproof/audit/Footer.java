@@ -8,7 +8,6 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import peakproof.document.House;
 import peakproof.document.Plan;
 import peakproof.document.PlanWeek;
 import peakproof.fact.Facts;
@@ -63,13 +62,6 @@ final class Footer {
       }
     }
     return said;
-  }
-
-  /** Keys of the house that are checked, but not followed yet. */
-  static List<String> notApplied(@Nullable House house) {
-    return house == null || house.notApplied().isEmpty()
-        ? List.of()
-        : List.of("of the house not applied yet: " + String.join(", ", house.notApplied()));
   }
 
   /** Declared gaps and absences of the weeks to come, which take rules out of judgement. */

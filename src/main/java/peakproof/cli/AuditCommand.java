@@ -104,12 +104,10 @@ final class AuditCommand implements Callable<Integer> {
     Auditor auditor = Auditor.load(folders);
     messages.tell(auditor.ruleFaults());
     AuditRun run =
-        new AuditRun(
-            plan -> auditor.audit(plan, options),
-            auditor.ruleFaults().isEmpty(),
-            messages,
-            surroundings.clock());
+        new AuditRun(plan -> auditor.audit(plan, options), messages, surroundings.clock());
+    run.note(auditor.ruleFaults().isEmpty() ? ExitCode.FINE : ExitCode.WRONG_RULE);
     run.auditAll(paths);
+    messages.tell(auditor.houseRuleFaults());
     run.judged().stream().map(Judged::audit).forEach(this::warnOfOldLog);
 
     Report report = run.report(choice);

@@ -22,26 +22,23 @@ final class AuditRun {
   private static final Duration PATIENCE = Duration.ofSeconds(1);
 
   private final Function<Path, Outcome> auditing;
-  private final boolean rulesComplete;
   private final Messages messages;
   private final Clock clock;
   private final Instant began;
   private final List<Judged> judged = new ArrayList<>();
   private int plans;
-  private ExitCode worst;
+  private ExitCode worst = ExitCode.FINE;
 
   /**
+   * Begins a run.
+   *
    * @param auditing judges the plan at a path
-   * @param rulesComplete false when a rule of the run is broken and judges nobody
    */
-  AuditRun(
-      Function<Path, Outcome> auditing, boolean rulesComplete, Messages messages, Clock clock) {
+  AuditRun(Function<Path, Outcome> auditing, Messages messages, Clock clock) {
     this.auditing = auditing;
-    this.rulesComplete = rulesComplete;
     this.messages = messages;
     this.clock = clock;
     this.began = clock.instant();
-    this.worst = rulesComplete ? ExitCode.FINE : ExitCode.WRONG_RULE;
   }
 
   /** Audits the plans at some paths and in some folders, each once however many ways lead to it. */
@@ -92,7 +89,8 @@ final class AuditRun {
       messages.tell(List.of(stopped.rule()));
       note(ExitCode.WRONG_RULE);
     } else if (outcome instanceof Outcome.Judged done) {
-      judged.add(new Judged(done.audit(), rulesComplete));
+      judged.add(new Judged(done.audit(), done.complete()));
+      note(done.complete() ? ExitCode.FINE : ExitCode.WRONG_RULE);
     }
   }
 

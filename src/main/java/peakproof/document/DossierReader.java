@@ -37,7 +37,9 @@ final class DossierReader {
       @Nullable Tree logTree,
       @Nullable Tree houseTree) {
     Desk plain = Desk.plain(faults, marks);
-    HouseReader houseReader = new HouseReader(plain);
+    Path houseFile = file(houseTree);
+    HouseReader houseReader =
+        new HouseReader(plain, houseFile == null ? Path.of("house.yaml") : houseFile);
     Node houseNode = content(DocumentKind.HOUSE, houseTree);
     House house = houseNode == null ? null : houseReader.read(houseNode);
     Desk desk =
@@ -65,7 +67,7 @@ final class DossierReader {
       positions.add(inline);
     }
     positions.addAll(marks);
-    return new Dossier(planFile, file(logTree), file(houseTree), plan, log, house, positions);
+    return new Dossier(planFile, file(logTree), houseFile, plan, log, house, positions);
   }
 
   private @Nullable Node content(DocumentKind kind, @Nullable Tree tree) {

@@ -1,8 +1,8 @@
 package peakproof.document;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,18 +16,20 @@ import org.jspecify.annotations.Nullable;
  *     {@code care} or {@code not-for}
  * @param use rules turned on that are off by default
  * @param silenced rules turned off, with the reason
- * @param notApplied keys present that this version checks but does not apply yet
+ * @param preset the word for the preset of all its plans, or null
+ * @param ownRules folders of the club's own rules, which exist, below the house file's folder
  */
 public record House(
     String at,
     @Nullable String name,
+    @Nullable String preset,
     Map<String, Map<String, Plan.SettingText>> settings,
     Map<String, Plan.SettingText> severity,
     Map<String, Plan.SettingText> atMost,
     Map<String, Map<String, Plan.SettingText>> words,
     List<Plan.SettingText> use,
     List<Silenced> silenced,
-    Set<String> notApplied) {
+    List<Path> ownRules) {
 
   /** A rule turned off. */
   public record Silenced(String at, String rule, String because) {}

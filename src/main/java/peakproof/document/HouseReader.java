@@ -1,12 +1,11 @@
 package peakproof.document;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
@@ -17,13 +16,15 @@ final class HouseReader {
   private static final Pattern SESSION_NAME = Pattern.compile("[a-z][a-z0-9-]{0,39}");
 
   private final Desk desk;
-  private final Set<String> notApplied = new LinkedHashSet<>();
+  private final Path file;
   private List<String> kit = List.of();
   private List<String> practise = List.of();
   private Map<String, Tree.Scalar> sessions = Map.of();
 
-  HouseReader(Desk desk) {
+  /** Reads with the faults and marks of a desk; folders are named from the file's own. */
+  HouseReader(Desk desk, Path file) {
     this.desk = desk;
+    this.file = file;
   }
 
   /** The club's own kit words, once the file is read. */
@@ -49,12 +50,8 @@ final class HouseReader {
     }
     Format.check(fields);
     var name = fields.text("name");
-    if (fields.read("preset", Vocabulary.PRESET::read) != null) {
-      notApplied.add("preset");
-    }
-    if (!desk.words(fields.list("own-rules"), Quantity.Of::new).isEmpty()) {
-      notApplied.add("own-rules");
-    }
+    var preset = fields.read("preset", Vocabulary.PRESET::read);
+    List<Path> ownRules = desk.each(fields.list("own-rules"), this::ownRules);
     var settings = SettingsReader.read(fields, desk);
     var severity = severities(fields, "severity");
     var atMost = severities(fields, "at-most");
@@ -65,15 +62,19 @@ final class HouseReader {
     sessions(fields);
     fields.finish();
     return new House(
-        fields.pointer(),
-        name,
-        settings,
-        severity,
-        atMost,
-        words,
-        use,
-        silenced,
-        Collections.unmodifiableSet(notApplied));
+        fields.pointer(), name, preset, settings, severity, atMost, words, use, silenced, ownRules);
+  }
+
+  private @Nullable Path ownRules(Node node) {
+    Tree.Scalar name = desk.scalar(node);
+    if (name == null) {
+      return null;
+    }
+    Quantity<Path> folder = FolderBelow.of(file, name.text().strip());
+    if (folder instanceof Quantity.NotThat<Path> not) {
+      desk.faults().add(not.at(name.place()));
+    }
+    return folder.orNull();
   }
 
   private Plan.@Nullable SettingText used(Node node) {

@@ -1,7 +1,6 @@
 package peakproof.fact;
 
 import java.time.LocalDate;
-import java.time.Period;
 import java.time.temporal.ChronoUnit;
 import java.util.Objects;
 import java.util.stream.Stream;
@@ -73,18 +72,13 @@ final class People {
 
   Athlete athlete(LocalDate asOf) {
     peakproof.document.Athlete its = plan.athlete();
-    Double age = age();
-    Integer finished = finished(its.experience());
-    Double years = its.experience() == null ? null : its.experience().years();
+    Standing standing = Standing.of(plan, constants);
     return new Athlete(
         its.at(),
-        age,
-        age != null && age >= constants.of(Constant.MASTERS_FROM),
-        finished == null ? null : (Boolean) (finished == 0),
-        finished != null
-            && years != null
-            && finished >= constants.of(Constant.EXPERIENCED_RACES)
-            && years >= constants.of(Constant.EXPERIENCED_YEARS),
+        standing.age(),
+        standing.masters(),
+        standing.firstTimer(),
+        standing.experienced(),
         its.health().injuries().stream()
             .anyMatch(injury -> injury.to() == null || !injury.to().isBefore(asOf)),
         "aero".equals(its.position()),
@@ -93,30 +87,6 @@ final class People {
         its.available() == null || its.available().weekSeconds() == null
             ? null
             : (Double) (its.available().weekSeconds() / 3600));
-  }
-
-  private @Nullable Double age() {
-    LocalDate race = plan.event().date();
-    if (plan.athlete().bornDate() != null) {
-      return (double) Period.between(plan.athlete().bornDate(), race).getYears();
-    }
-    return plan.athlete().bornYear() == null
-        ? null
-        : (Double) (double) (race.getYear() - plan.athlete().bornYear().getValue());
-  }
-
-  private @Nullable Integer finished(peakproof.document.Athlete.@Nullable Experience experience) {
-    if (experience == null || calibration.distance() == null) {
-      return null;
-    }
-    Integer said =
-        switch (calibration.distance()) {
-          case FULL -> experience.full();
-          case HALF -> experience.half();
-          case STANDARD -> experience.standard();
-          case SPRINT -> experience.sprint();
-        };
-    return said == null ? 0 : said;
   }
 
   Goal goal(Timeline timeline) {

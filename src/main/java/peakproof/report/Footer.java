@@ -120,10 +120,26 @@ final class Footer {
         "silenced by the house",
         audit.silenced().stream().filter(rule -> !rule.hold()).map(Heading::told).toList());
     audit.accepted().forEach(accepted -> add(told(accepted)));
+    preset();
     list("changed by the house", changed("house"));
     list("changed by this plan", changed("plan"));
     list("not written, so read as none", audit.notDeclared());
     audit.remarks().forEach(this::add);
+  }
+
+  /** Whose numbers count, why, and which they are. */
+  private void preset() {
+    List<String> differences = changed("preset");
+    if (differences.isEmpty()) {
+      return;
+    }
+    String judged =
+        "judged as " + audit.preset().preset().word() + " (" + audit.preset().because() + ")";
+    if (all) {
+      list(judged, differences);
+    } else {
+      add(judged + ": " + plural(differences.size(), "setting") + " not as by default, --all");
+    }
   }
 
   private List<String> changed(String by) {

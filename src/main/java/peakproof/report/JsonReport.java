@@ -45,6 +45,7 @@ public final class JsonReport {
     json.each(
         "findings", judgement.ranked(), (inner, one) -> write(inner, one.finding(), one.order()));
     writeOutcomes(json, audit);
+    json.text("preset", audit.preset().preset().word());
     json.texts(
         "settings",
         audit.settings().stream()

@@ -76,6 +76,17 @@ final class CardEntries {
     return null;
   }
 
+  /** The same; its absence is a fault too. */
+  @Nullable String demand(String key) {
+    keys(mapping.entries().keySet(), Set.of(key));
+    return text(key);
+  }
+
+  /** The keys, in the order of the file. */
+  List<String> names() {
+    return List.copyOf(mapping.entries().keySet());
+  }
+
   /** A word of a closed list, or null with a fault. */
   <T> @Nullable T word(String key, Map<String, T> words) {
     String text = text(key);

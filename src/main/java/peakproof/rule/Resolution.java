@@ -17,12 +17,17 @@ import peakproof.document.Place;
 import peakproof.document.Plan;
 import peakproof.document.Plan.SettingText;
 import peakproof.fact.Settings;
+import peakproof.fact.Standing;
 import peakproof.measure.Constants;
 
-/** The rules as they count for one plan: shipped, then the house's word, then the plan's. */
+/**
+ * The rules as they count for one plan: shipped, then the preset's word, then the house's, then the
+ * plan's.
+ */
 public final class Resolution {
   private static final String MEASURES = "measures";
 
+  private static final String PRESET = "preset";
   private static final String HOUSE = "house";
   private static final String PLAN = "plan";
 
@@ -30,6 +35,7 @@ public final class Resolution {
   private final Dossier dossier;
   private final Map<String, Map<String, Settings.Value>> values = new TreeMap<>();
   private final Map<String, Double> measures = new TreeMap<>();
+  private final Set<String> written = new TreeSet<>();
   private final Map<String, Severity> severities = new TreeMap<>();
   private final Map<String, Severity> atMost = new TreeMap<>();
   private final Map<String, Card> cards = new TreeMap<>();
@@ -37,16 +43,24 @@ public final class Resolution {
   private final Map<String, String> silenced = new TreeMap<>();
   private final List<Changed> overrides = new ArrayList<>();
   private final List<Fault> faults = new ArrayList<>();
+  private Chosen preset = new Chosen(Preset.DEFAULT, Preset.DEFAULT.because());
 
   /**
-   * Something that house or plan put in the place of what is shipped.
+   * Something that preset, house or plan put in the place of what is shipped.
    *
-   * @param by {@code house} or {@code plan}
+   * @param by {@code preset}, {@code house} or {@code plan}
    * @param rule the rule, or {@code measures}
    * @param change the setting or severity with its new value
    * @param lowersHold true when a rule that can reach HOLD no longer does
    */
   public record Changed(String by, String rule, String change, boolean lowersHold) {}
+
+  /**
+   * The preset that counts for a plan.
+   *
+   * @param because why it does, in words
+   */
+  public record Chosen(Preset preset, String because) {}
 
   private Resolution(Ruleset rules, Dossier dossier) {
     this.rules = rules;
@@ -66,8 +80,11 @@ public final class Resolution {
       house.use().forEach(resolved::use);
       house.silenced().forEach(resolved::silence);
     }
-    dossier.plan().settings().forEach((rule, settings) -> resolved.apply(rule, settings, PLAN));
-    dossier.plan().accepted().forEach(resolved::accepted);
+    Plan plan = dossier.plan();
+    plan.settings().forEach((rule, settings) -> resolved.apply(rule, settings, PLAN));
+    plan.accepted().forEach(resolved::accepted);
+    resolved.preset = resolved.chosen(plan.preset(), house == null ? null : house.preset());
+    rules.presets().of(resolved.preset.preset()).forEach(resolved::preset);
     return resolved;
   }
 
@@ -76,6 +93,26 @@ public final class Resolution {
     Resolution resolved = of(rules, dossier);
     resolved.inUse.add(rule);
     return resolved;
+  }
+
+  private Chosen chosen(@Nullable String byPlan, @Nullable String byHouse) {
+    String word = byPlan == null ? byHouse : byPlan;
+    Preset chosen = Preset.of(word, Standing.of(dossier.plan(), constants()));
+    return word == null || !word.equals(chosen.word())
+        ? new Chosen(chosen, chosen.because())
+        : new Chosen(chosen, byPlan == null ? "the house says so" : "the plan says so");
+  }
+
+  /** The preset goes where neither house nor plan has a word. */
+  private void preset(String rule, Map<String, Presets.Difference> differences) {
+    Map<String, Settings.Value> its = values.get(rule);
+    differences.forEach(
+        (name, difference) -> {
+          if (its != null && !written.contains(rule + "/" + name)) {
+            its.put(name, difference.value());
+            overrides.add(new Changed(PRESET, rule, name + " " + difference.text(), false));
+          }
+        });
   }
 
   private void shipped(String rule, Card card) {
@@ -113,6 +150,7 @@ public final class Resolution {
     Map<String, Settings.Value> its = values.get(rule);
     if (value != null && its != null) {
       its.put(name, value);
+      written.add(rule + "/" + name);
       overrides.add(new Changed(from, rule, name + " " + text.text(), false));
     }
   }
@@ -130,35 +168,11 @@ public final class Resolution {
 
   private Settings.@Nullable Value checked(
       Map<String, Card.Setting> known, String name, SettingText text, String owner) {
-    Card.Setting setting = known.get(name);
-    if (setting == null) {
-      fault(
-          text.at(),
-          "'" + name + "' is no setting of " + owner,
-          known.size() > 12
-              ? "a name of its settings"
-              : "one of: " + String.join(", ", known.keySet()),
-          Spelling.instead(name, known.keySet()));
-      return null;
+    SettingCheck checked = SettingCheck.of(known, name, text.text(), owner);
+    if (checked.trouble() != null) {
+      faults.add(checked.trouble().at(dossier.positions().of(text.at())));
     }
-    Settings.Value value = SettingValue.of(text.text());
-    if (value == null || value.kind() != setting.value().kind()) {
-      fault(
-          text.at(),
-          "'" + text.text() + "' does not fit the setting " + name,
-          SettingReader.words(setting.value().kind()),
-          "for example " + setting.text());
-      return null;
-    }
-    if (!SettingValue.within(value, setting.from(), setting.to())) {
-      fault(
-          text.at(),
-          "'" + text.text() + "' is out of range for " + name,
-          setting.meaning(),
-          "a value between the ends of its range on the card; shipped is " + setting.text());
-      return null;
-    }
-    return value;
+    return checked.value();
   }
 
   private void severity(String rule, SettingText text) {
@@ -298,7 +312,12 @@ public final class Resolution {
     return silenced;
   }
 
-  /** What house and plan changed. */
+  /** The preset that counts: the plan's, else the house's, else the one that fits the athlete. */
+  public Chosen preset() {
+    return preset;
+  }
+
+  /** What preset, house and plan changed. */
   public List<Changed> overrides() {
     return overrides;
   }

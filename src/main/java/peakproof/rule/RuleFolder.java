@@ -30,6 +30,7 @@ public final class RuleFolder {
   private static final String BASE = "base";
   private static final String MEASURES = "measures.yaml";
   private static final String WATER = "water-temperature.yaml";
+  private static final String PRESETS = "presets.yaml";
   private static final String CAUTIONS = "cautions.yaml";
 
   private final List<Fault> faults = new ArrayList<>();
@@ -48,7 +49,7 @@ public final class RuleFolder {
    * Reads and compiles the rules of some folders.
    *
    * @param roots the shipped folder first, which also holds {@code measures.yaml}, {@code
-   *     water-temperature.yaml} and the base document
+   *     water-temperature.yaml}, {@code presets.yaml}, {@code cautions.yaml} and the base document
    */
   public static Ruleset load(List<Path> roots) {
     RuleFolder folder = new RuleFolder();
@@ -57,10 +58,10 @@ public final class RuleFolder {
     folder.cautions = folder.readCautions(roots.get(0).resolve(CAUTIONS));
     CaseReader reader = new CaseReader(CaseBase.read(roots.get(0).resolve(BASE)));
     roots.forEach(root -> folder.read(root, reader));
-    return folder.compile();
+    return folder.compile(roots.get(0).resolve(PRESETS));
   }
 
-  private Ruleset compile() {
+  private Ruleset compile(Path presetsFile) {
     Map<String, Card> drafts = new TreeMap<>();
     cards.forEach(
         (slug, read) -> {
@@ -73,6 +74,10 @@ public final class RuleFolder {
     Map<String, Card> sound = new TreeMap<>();
     compiled.rules().forEach((slug, result) -> use(slug, result, sound));
     Map<String, String> former = former(sound);
+    PresetReader.Read presets =
+        PresetReader.read(
+            tree(presetsFile, RuleListing.bytes(presetsFile)), sound, origin.keySet());
+    faults.addAll(presets.faults());
     return new Ruleset(
         sound,
         former,
@@ -80,6 +85,7 @@ public final class RuleFolder {
         origin,
         measures,
         waterTable,
+        presets.presets(),
         cautions,
         cases,
         faults.stream().sorted().distinct().toList());

@@ -21,6 +21,7 @@ import peakproof.measure.Constants;
  * @param origin the files of every rule there is, sound or not, without their endings
  * @param measures the settings of {@code measures.yaml}
  * @param waterTable the rule books' water temperatures, as {@code water-temperature.yaml} has them
+ * @param presets what {@code presets.yaml} changes for whom
  * @param cautions what is said once of each declared condition, as {@code cautions.yaml} has it
  * @param cases what the cases beside the rules ask for, by slug
  */
@@ -31,6 +32,7 @@ public record Ruleset(
     Map<String, Path> origin,
     Map<String, Card.Setting> measures,
     WaterTable waterTable,
+    Presets presets,
     Map<String, String> cautions,
     Map<String, List<Case>> cases,
     List<Fault> faults) {

@@ -26,7 +26,7 @@ class AuditRunTest {
 
   @Test
   void isFineWhenEveryPlanIsJudged() {
-    AuditRun run = run(true, plan -> judged());
+    AuditRun run = run(plan -> judged());
     assertThat(run.worst()).isEqualTo(ExitCode.FINE);
     assertThat(run.judged()).hasSize(2).allMatch(Judged::complete);
     assertThat(err.toString()).isEmpty();
@@ -35,9 +35,7 @@ class AuditRunTest {
   @Test
   void auditsTheOtherPlansWhenOneIsWrong() {
     AuditRun run =
-        run(
-            true,
-            plan -> plan.endsWith("a.yaml") ? new Outcome.Wrong(List.of(fault("a"))) : judged());
+        run(plan -> plan.endsWith("a.yaml") ? new Outcome.Wrong(List.of(fault("a"))) : judged());
     assertThat(run.worst()).isEqualTo(ExitCode.WRONG_DOCUMENT);
     assertThat(run.judged()).hasSize(1);
     assertThat(err.toString()).isEqualTo("a:3:5: what; expected; instead\n");
@@ -47,7 +45,6 @@ class AuditRunTest {
   void auditsTheOtherPlansAfterAMistakeOfOurs() {
     AuditRun run =
         run(
-            true,
             plan -> {
               if (plan.endsWith("a.yaml")) {
                 throw new IllegalStateException("oops");
@@ -62,7 +59,6 @@ class AuditRunTest {
   @Test
   void asksForAReportOnceHoweverManyPlansFail() {
     run(
-        true,
         plan -> {
           throw new IllegalStateException("oops");
         });
@@ -72,13 +68,13 @@ class AuditRunTest {
 
   @Test
   void saysTheFaultOfAFileThatPlansShareOnce() {
-    run(true, plan -> new Outcome.Wrong(List.of(WRONG_EVENT)));
+    run(plan -> new Outcome.Wrong(List.of(WRONG_EVENT)));
     assertThat(err.toString().lines()).containsExactly(WRONG_EVENT.toString());
   }
 
   @Test
   void marksAuditsIncompleteWhenARuleIsBroken() {
-    AuditRun run = run(false, plan -> judged());
+    AuditRun run = run(plan -> new Outcome.Judged(Sample.runa(), false));
     assertThat(run.worst()).isEqualTo(ExitCode.WRONG_RULE);
     assertThat(run.judged()).hasSize(2).noneMatch(Judged::complete);
   }
@@ -102,7 +98,7 @@ class AuditRunTest {
   void failsWhenAPathHoldsNoPlanBesideOthersThatDo() throws IOException {
     Path empty = Files.createDirectory(folder.resolve("empty"));
     Messages messages = new Messages(new PrintWriter(err), false);
-    AuditRun run = new AuditRun(plan -> judged(), true, messages, Run.CLOCK);
+    AuditRun run = new AuditRun(plan -> judged(), messages, Run.CLOCK);
     run.auditAll(List.of(plan("a.yaml"), empty, folder.resolve("missing")));
     assertThat(run.worst()).isEqualTo(ExitCode.WRONG_DOCUMENT);
     assertThat(run.judged()).hasSize(1);
@@ -131,9 +127,9 @@ class AuditRunTest {
     assertThat(err.toString()).isEmpty();
   }
 
-  private AuditRun run(boolean rulesComplete, Function<Path, Outcome> auditing) {
+  private AuditRun run(Function<Path, Outcome> auditing) {
     Messages messages = new Messages(new PrintWriter(err), false);
-    AuditRun run = new AuditRun(auditing, rulesComplete, messages, Run.CLOCK);
+    AuditRun run = new AuditRun(auditing, messages, Run.CLOCK);
     run.auditAll(
         List.of(
             plan("a.yaml"),
@@ -151,7 +147,7 @@ class AuditRunTest {
   }
 
   private static Outcome judged() {
-    return new Outcome.Judged(Sample.runa());
+    return new Outcome.Judged(Sample.runa(), true);
   }
 
   private static Fault fault(String file) {

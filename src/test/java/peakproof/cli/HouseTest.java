@@ -111,12 +111,6 @@ class HouseTest {
   }
 
   @Test
-  void namesWhatIsNotAppliedYet() throws IOException {
-    assertThat(audit(FIVES, "preset: masters", "own-rules: [our-rules]").out())
-        .contains("of the house not applied yet: preset, own-rules");
-  }
-
-  @Test
   void saysTheCautionOfEachDeclaredConditionOnce() throws IOException {
     Path plan = folder.resolve("plan.yaml");
     String asthma = "{name: Lena Brandl, health: {conditions: [asthma, diabetes]}}";

@@ -159,7 +159,7 @@ class LogReaderTest {
                 new House.Silenced(
                     "/house/silenced/0", "swim-bilateral", "we teach it in winter")));
     assertThat(read.settings().keySet()).containsExactly("swim-open-water-weekly", "measures");
-    assertThat(read.notApplied()).containsExactly("preset");
+    assertThat(read.preset()).isEqualTo("by-athlete");
     assertThat(Texts.faults(PLAN, Texts.EVENT, log, null)).hasSize(1);
   }
 }

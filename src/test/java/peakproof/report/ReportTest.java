@@ -135,6 +135,7 @@ class ReportTest {
         audit.notForThisPlan(),
         audit.silenced(),
         List.of(accepted),
+        audit.preset(),
         audit.settings(),
         audit.notDeclared(),
         audit.remarks());

@@ -14,7 +14,9 @@ import peakproof.audit.Finding.Location;
 import peakproof.audit.Finding.Value;
 import peakproof.document.Place;
 import peakproof.rule.Hold;
+import peakproof.rule.Preset;
 import peakproof.rule.Resolution.Changed;
+import peakproof.rule.Resolution.Chosen;
 import peakproof.rule.Severity;
 
 /** Audits written by hand, for tests of what people see. */
@@ -58,7 +60,9 @@ public final class Sample {
                 "physiotherapist has her exercises",
                 "MK",
                 LocalDate.parse("2027-06-22"))),
+        new Chosen(Preset.EXPERIENCED, "the plan says so"),
         List.of(
+            new Changed("preset", "swim-wetsuit-rehearsal", "swims 1", false),
             new Changed("house", "strength-none", "severity ASK", false),
             new Changed("house", "swim-open-water-none", "severity FIX", true),
             new Changed("plan", "run-longest-too-long", "longest 3h", false)),
@@ -83,6 +87,7 @@ public final class Sample {
         List.of(),
         List.of(),
         List.of(),
+        new Chosen(Preset.DEFAULT, "nothing else fits"),
         List.of(),
         List.of(),
         List.of());

@@ -79,6 +79,7 @@ public final class RuleFiles {
     for (String name : List.of("measures.yaml", "water-temperature.yaml", "cautions.yaml")) {
       files.put(name, read(shipped.resolve(name)));
     }
+    files.put("presets.yaml", "{}\n");
     for (String kind : List.of("plan", "event", "log")) {
       String name = "base/" + kind + ".yaml";
       files.put(name, read(shipped.resolve(name)));

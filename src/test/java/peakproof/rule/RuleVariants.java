@@ -126,6 +126,7 @@ public final class RuleVariants {
         shipped.origin(),
         shipped.measures(),
         shipped.waterTable(),
+        shipped.presets(),
         shipped.cautions(),
         Map.of(),
         List.of(new Fault(new Place(card.rule(), 1, 1), "alone", "all rules", "load the folder")));

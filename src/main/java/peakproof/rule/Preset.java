@@ -1,8 +1,6 @@
 package peakproof.rule;
 
 import java.util.Locale;
-import java.util.Objects;
-import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import peakproof.fact.Standing;
@@ -10,20 +8,16 @@ import peakproof.measure.DistanceClass;
 
 /** For whom rules ask for something else; of those that fit an athlete the first counts. */
 public enum Preset {
-  SHORT_COURSE(
-      "a standard or sprint race",
-      who -> who.distance() == DistanceClass.STANDARD || who.distance() == DistanceClass.SPRINT),
-  FIRST_TIMER("the first race of this distance", who -> Boolean.TRUE.equals(who.firstTimer())),
-  MASTERS("masters on race day", Standing::masters),
-  EXPERIENCED("several finished races of this distance", Standing::experienced),
-  DEFAULT("nothing else fits", who -> true);
+  SHORT_COURSE("a standard or sprint race"),
+  FIRST_TIMER("the first race of this distance"),
+  MASTERS("masters on race day"),
+  EXPERIENCED("several finished races of this distance"),
+  DEFAULT("nothing else fits");
 
   private final String because;
-  private final Predicate<Standing> fits;
 
-  Preset(String because, Predicate<Standing> fits) {
+  Preset(String because) {
     this.because = because;
-    this.fits = fits;
   }
 
   /**
@@ -33,10 +27,22 @@ public enum Preset {
    */
   static Preset of(@Nullable String word, Standing who) {
     return Stream.of(values())
-        .filter(preset -> word == null || word.equals("by-athlete") || word.equals(preset.word()))
-        .filter(preset -> Objects.equals(word, preset.word()) || preset.fits.test(who))
+        .filter(preset -> preset.word().equals(word))
         .findFirst()
-        .orElse(DEFAULT);
+        .orElseGet(
+            () ->
+                Stream.of(values()).filter(preset -> preset.fits(who)).findFirst().orElse(DEFAULT));
+  }
+
+  private boolean fits(Standing who) {
+    return switch (this) {
+      case SHORT_COURSE ->
+          who.distance() == DistanceClass.STANDARD || who.distance() == DistanceClass.SPRINT;
+      case FIRST_TIMER -> Boolean.TRUE.equals(who.firstTimer());
+      case MASTERS -> who.masters();
+      case EXPERIENCED -> who.experienced();
+      case DEFAULT -> true;
+    };
   }
 
   /** The word of the documents: {@code short-course}, … */

@@ -10,7 +10,9 @@ import peakproof.document.Dossier;
 import peakproof.document.Fault;
 import peakproof.document.Reading;
 import peakproof.fact.Facts;
+import peakproof.rule.KnownRules;
 import peakproof.rule.Resolution;
+import peakproof.rule.RuleFolder;
 import peakproof.rule.Ruleset;
 
 /**
@@ -25,9 +27,15 @@ public final class Auditor {
     this.rulesets = rulesets;
   }
 
-  /** Reads and compiles the rules of these folders, the shipped one first. */
+  /** Reads and compiles the rules of these folders afresh, the shipped one first. */
   public static Auditor load(List<Path> ruleFolders) {
-    return new Auditor(new Rulesets(ruleFolders));
+    return new Auditor(new Rulesets(ruleFolders, RuleFolder::load));
+  }
+
+  /** Reads the rules to judge by, and compiles those that are not known. */
+  public static Auditor load(List<Path> ruleFolders, KnownRules known) {
+    return new Auditor(
+        new Rulesets(ruleFolders, folders -> RuleFolder.toJudge(folders, known)));
   }
 
   /** What the user chose; null where nothing. */

@@ -7,10 +7,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Fault;
 import peakproof.document.House;
-import peakproof.rule.RuleFolder;
 import peakproof.rule.Ruleset;
 
 /**
@@ -19,37 +21,50 @@ import peakproof.rule.Ruleset;
  */
 final class Rulesets {
   private final List<Path> folders;
-  private final Ruleset shared;
+  private final Function<List<Path>, Ruleset> reading;
+  private final FutureTask<Ruleset> shared;
   private final Map<List<Path>, Ruleset> ofHouses = new ConcurrentHashMap<>();
 
-  Rulesets(List<Path> folders) {
+  /** Begins to read the shared rules, while others read documents. */
+  Rulesets(List<Path> folders, Function<List<Path>, Ruleset> reading) {
     this.folders = folders;
-    this.shared = RuleFolder.load(folders);
+    this.reading = reading;
+    this.shared = new FutureTask<>(() -> reading.apply(folders));
+    Thread reader = new Thread(shared, "rules");
+    reader.setDaemon(true);
+    reader.start();
   }
 
   Ruleset shared() {
-    return shared;
+    try {
+      return shared.get();
+    } catch (ExecutionException mistake) {
+      throw new IllegalStateException("the rules cannot be read", mistake.getCause());
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException(e);
+    }
   }
 
   /** The rules for the plans of a house; its own folders count once, however they are named. */
   Ruleset of(@Nullable House house) {
     if (house == null || house.ownRules().isEmpty()) {
-      return shared;
+      return shared();
     }
     List<Path> all = new ArrayList<>(folders);
     house.ownRules().stream()
         .filter(own -> all.stream().noneMatch(other -> real(own).startsWith(real(other))))
         .forEach(all::add);
     return all.size() == folders.size()
-        ? shared
-        : ofHouses.computeIfAbsent(List.copyOf(all), RuleFolder::load);
+        ? shared()
+        : ofHouses.computeIfAbsent(List.copyOf(all), reading);
   }
 
   /** What is wrong with the rules that only some houses have. */
   List<Fault> faultsOfHouses() {
     return ofHouses.values().stream()
         .flatMap(rules -> rules.faults().stream())
-        .filter(fault -> !shared.faults().contains(fault))
+        .filter(fault -> !shared().faults().contains(fault))
         .distinct()
         .sorted()
         .toList();

@@ -101,12 +101,12 @@ final class AuditCommand implements Callable<Integer> {
     int width = page.width(surroundings, output.toFile());
     List<Path> folders = rules.all(surroundings);
 
-    Auditor auditor = Auditor.load(folders);
-    messages.tell(auditor.ruleFaults());
+    Auditor auditor = Auditor.load(folders, rules.known(surroundings));
     AuditRun run =
         new AuditRun(plan -> auditor.audit(plan, options), messages, surroundings.clock());
-    run.note(auditor.ruleFaults().isEmpty() ? ExitCode.FINE : ExitCode.WRONG_RULE);
     run.auditAll(paths);
+    run.note(auditor.rules().faults().isEmpty() ? ExitCode.FINE : ExitCode.WRONG_RULE);
+    messages.tell(auditor.rules().faults());
     messages.tell(auditor.houseRuleFaults());
     run.judged().stream().map(Judged::audit).forEach(this::warnOfOldLog);
 

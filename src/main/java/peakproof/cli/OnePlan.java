@@ -26,7 +26,7 @@ final class OnePlan {
   /** The plan worked out; null, with its faults told, when a document of it is wrong. */
   @Nullable Workup workUp(DayOptions day, Messages messages, Surroundings surroundings) {
     Auditor.Options options = day.chosen(surroundings);
-    Auditor auditor = Auditor.load(rules.all(surroundings));
+    Auditor auditor = Auditor.load(rules.all(surroundings), rules.known(surroundings));
     Workup.Outcome outcome = auditor.workUp(plan(), options);
     if (outcome instanceof Workup.Outcome.Wrong wrong) {
       messages.tell(wrong.faults());

@@ -8,6 +8,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import peakproof.rule.KnownRules;
+import peakproof.rule.RuleCache;
+import peakproof.rule.ShippedRules;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -23,6 +26,18 @@ final class RuleFolders {
       paramLabel = "DIR",
       description = "A folder of the club's own rules, besides the shipped ones; repeatable.")
   private List<Path> own = List.of();
+
+  @Option(
+      names = "--no-cache",
+      description = "Compile the club's rules anew, and keep nothing of them for the next run.")
+  private boolean withoutCache;
+
+  /** The rules that need not be compiled again. */
+  KnownRules known(Surroundings surroundings) {
+    ShippedRules shipped = ShippedRules.ofThisProgram();
+    Path folder = withoutCache ? null : CacheFolder.of(surroundings);
+    return folder == null ? shipped : new RuleCache(folder.resolve("rules"), shipped);
+  }
 
   /** The folders in order, or a usage fault when one is no folder. */
   List<Path> all(Surroundings surroundings) {

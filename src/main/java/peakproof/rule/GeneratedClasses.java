@@ -2,7 +2,10 @@ package peakproof.rule;
 
 import java.util.Map;
 
-/** Loads the classes the engine made of the rules, from memory; see {@link VettedClasses}. */
+/**
+ * Loads the classes the engine made of the rules, from memory; see {@link VettedClasses}. Its own
+ * go before those of the same name in the program: a shipped rule may have been changed since.
+ */
 final class GeneratedClasses extends ClassLoader {
   private final Map<String, byte[]> classes;
 
@@ -12,11 +15,14 @@ final class GeneratedClasses extends ClassLoader {
   }
 
   @Override
-  protected Class<?> findClass(String name) throws ClassNotFoundException {
+  protected Class<?> loadClass(String name, boolean resolve) throws ClassNotFoundException {
     byte[] bytes = classes.get(name);
     if (bytes == null) {
-      throw new ClassNotFoundException(name);
+      return super.loadClass(name, resolve);
     }
-    return defineClass(name, bytes, 0, bytes.length);
+    synchronized (getClassLoadingLock(name)) {
+      Class<?> loaded = findLoadedClass(name);
+      return loaded == null ? defineClass(name, bytes, 0, bytes.length) : loaded;
+    }
   }
 }

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
-import org.kie.api.KieBase;
 import peakproof.document.Fault;
 
 /**
@@ -19,18 +19,19 @@ final class RuleCompiler {
   /**
    * What came of the files.
    *
-   * @param knowledge the sound rules, ready to run
+   * @param classes those of the sound rules
    * @param rules what each rule without a fault of its own reports and reads, by slug
    */
-  record Compiled(KieBase knowledge, Map<String, RuleTyping.Result> rules, List<Fault> faults) {}
+  record Compiled(
+      VettedClasses classes, Map<String, RuleTyping.Result> rules, List<Fault> faults) {}
 
-  private final FactTypes facts;
+  private final Supplier<FactTypes> facts;
   private final List<Fault> faults = new ArrayList<>();
   private final Map<String, Source> sources = new TreeMap<>();
   private final Map<String, Engine.Parsed> parsed = new TreeMap<>();
   private final Map<String, RuleTyping.Result> results = new TreeMap<>();
 
-  private RuleCompiler(FactTypes facts) {
+  private RuleCompiler(Supplier<FactTypes> facts) {
     this.facts = facts;
   }
 
@@ -38,7 +39,8 @@ final class RuleCompiler {
    * Compiles the files that have a card, sound or not, so that faults of both come together; the
    * card of each other is somebody else's fault.
    */
-  static Compiled compile(List<Source> sources, Map<String, Card> cards, FactTypes facts) {
+  static Compiled compile(
+      List<Source> sources, Map<String, Card> cards, Supplier<FactTypes> facts) {
     RuleCompiler compiler = new RuleCompiler(facts);
     for (Source source : sources) {
       Card card = cards.get(source.slug());
@@ -59,7 +61,8 @@ final class RuleCompiler {
       Vetting.check(source.text(), source.slug(), source.theme(), file.shape(), own);
       if (card != null && file.shape().rules().size() == 1) {
         RuleShape.Rule rule = file.shape().rules().get(0);
-        RuleTyping.Result result = RuleTyping.check(facts, new References(card, facts), rule, own);
+        RuleTyping.Result result = 
+            RuleTyping.check(facts.get(), new References(card, facts.get()), rule, own);
         if (own.all().isEmpty()) {
           sources.put(source.slug(), source);
           parsed.put(source.slug(), file);
@@ -73,8 +76,9 @@ final class RuleCompiler {
   }
 
   private Compiled build() {
-    VettedClasses vetted = new VettedClasses(AllowedMembers.of(facts));
-    Engine.Built all = Engine.build(parsed, facts.wordLists().values());
+    VettedClasses vetted = new VettedClasses(Once.of(() -> AllowedMembers.of(facts.get())));
+    Engine.Built all =
+        parsed.isEmpty() ? null : Engine.build(parsed, facts.get().wordLists().values());
     for (Source source : sources.values()) {
       Engine.Built built = all == null ? one(source) : all;
       if (built == null) {
@@ -86,7 +90,7 @@ final class RuleCompiler {
         refuse(source, SyntaxTrouble.refused(source, refusals.get(0)));
       }
     }
-    return new Compiled(Engine.load(vetted), results, faults);
+    return new Compiled(vetted, results, faults);
   }
 
   private void refuse(Source source, Fault fault) {
@@ -98,7 +102,7 @@ final class RuleCompiler {
   private Engine.@Nullable Built one(Source source) {
     try {
       Engine.Parsed file = Engine.parse(source.text().text());
-      return Engine.build(Map.of(source.slug(), file), facts.wordLists().values());
+      return Engine.build(Map.of(source.slug(), file), facts.get().wordLists().values());
     } catch (Engine.Unreadable e) {
       throw new IllegalStateException(e);
     }

@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Fault;
@@ -38,27 +39,43 @@ public final class RuleFolder {
   private final Map<String, Path> origin = new TreeMap<>();
   private final Map<String, List<Case>> cases = new TreeMap<>();
   private final List<RuleCompiler.Source> sources = new ArrayList<>();
-  private final FactTypes facts = FactTypes.shipped();
+  private final Map<String, RuleKey> keys = new TreeMap<>();
+  private final Map<String, CompiledRule> found = new TreeMap<>();
+  private final Supplier<FactTypes> facts = Once.of(FactTypes::shipped);
+  private final KnownRules known;
+  private final @Nullable CaseReader caseReader;
   private Map<String, Card.Setting> measures = Map.of();
   private WaterTable waterTable = new WaterTable(List.of());
   private Map<String, String> cautions = Map.of();
 
-  private RuleFolder() {}
+  private RuleFolder(KnownRules known, @Nullable CaseReader caseReader) {
+    this.known = known;
+    this.caseReader = caseReader;
+  }
+
+  /** Reads and compiles the rules of some folders afresh, with the cases beside them. */
+  public static Ruleset load(List<Path> roots) {
+    CaseBase base = CaseBase.read(roots.get(0).resolve(BASE));
+    return new RuleFolder(KnownRules.none(), new CaseReader(base)).read(roots);
+  }
 
   /**
-   * Reads and compiles the rules of some folders.
+   * Reads the rules of some folders to judge by: without their cases, and compiled only where they
+   * are not known.
    *
    * @param roots the shipped folder first, which also holds {@code measures.yaml}, {@code
    *     water-temperature.yaml}, {@code presets.yaml}, {@code cautions.yaml} and the base document
    */
-  public static Ruleset load(List<Path> roots) {
-    RuleFolder folder = new RuleFolder();
-    folder.measures = folder.readMeasures(roots.get(0).resolve(MEASURES));
-    folder.waterTable = folder.readWater(roots.get(0).resolve(WATER));
-    folder.cautions = folder.readCautions(roots.get(0).resolve(CAUTIONS));
-    CaseReader reader = new CaseReader(CaseBase.read(roots.get(0).resolve(BASE)));
-    roots.forEach(root -> folder.read(root, reader));
-    return folder.compile(roots.get(0).resolve(PRESETS));
+  public static Ruleset toJudge(List<Path> roots, KnownRules known) {
+    return new RuleFolder(known, null).read(roots);
+  }
+
+  private Ruleset read(List<Path> roots) {
+    measures = readMeasures(roots.get(0).resolve(MEASURES));
+    waterTable = readWater(roots.get(0).resolve(WATER));
+    cautions = readCautions(roots.get(0).resolve(CAUTIONS));
+    roots.forEach(this::read);
+    return compile(roots.get(0).resolve(PRESETS));
   }
 
   private Ruleset compile(Path presetsFile) {
@@ -72,7 +89,9 @@ public final class RuleFolder {
     RuleCompiler.Compiled compiled = RuleCompiler.compile(sources, drafts, facts);
     faults.addAll(compiled.faults());
     Map<String, Card> sound = new TreeMap<>();
-    compiled.rules().forEach((slug, result) -> use(slug, result, sound));
+    VettedClasses classes = compiled.classes();
+    compiled.rules().forEach((slug, result) -> use(slug, result, classes, sound));
+    found.forEach((slug, rule) -> use(slug, rule, classes, sound));
     Map<String, String> former = former(sound);
     PresetReader.Read presets =
         PresetReader.read(
@@ -81,7 +100,7 @@ public final class RuleFolder {
     return new Ruleset(
         sound,
         former,
-        compiled.knowledge(),
+        Engine.load(classes),
         origin,
         measures,
         waterTable,
@@ -92,13 +111,27 @@ public final class RuleFolder {
   }
 
   /** A rule whose card does not fit it judges nobody: its words could not be filled in. */
-  private void use(String slug, RuleTyping.Result result, Map<String, Card> sound) {
+  private void use(
+      String slug, RuleTyping.Result result, VettedClasses classes, Map<String, Card> sound) {
     CardReader.Read read = Objects.requireNonNull(cards.get(slug));
     Card draft = Objects.requireNonNull(read.draft());
-    List<Fault> unfit = CardUse.faults(draft, result, facts, read.places());
+    List<Fault> unfit = CardUse.faults(draft, result, facts.get(), read.places());
     faults.addAll(unfit);
     if (unfit.isEmpty() && read.card() != null) {
       sound.put(slug, read.card());
+      known.keep(Objects.requireNonNull(keys.get(slug)), classes.of(slug));
+    } else {
+      classes.leaveOut(slug);
+    }
+  }
+
+  /** A rule known from before was sound with the same card. */
+  private void use(
+      String slug, CompiledRule rule, VettedClasses classes, Map<String, Card> sound) {
+    CardReader.Read read = cards.get(slug);
+    if (read != null && read.card() != null) {
+      sound.put(slug, read.card());
+      classes.addKnown(slug, rule);
     }
   }
 
@@ -122,15 +155,15 @@ public final class RuleFolder {
     return former;
   }
 
-  private void read(Path root, CaseReader reader) {
+  private void read(Path root) {
     if (!Files.isDirectory(root)) {
       fault(root, "there is no such folder", "a folder of rules", "check --rules");
       return;
     }
-    RuleListing.of(root, faults).forEach(stem -> readRule(stem, reader));
+    RuleListing.of(root, faults).forEach(this::readRule);
   }
 
-  private void readRule(Stem stem, CaseReader reader) {
+  private void readRule(Stem stem) {
     String slug = stem.slug();
     Path other = origin.putIfAbsent(slug, stem.path());
     if (other != null) {
@@ -150,29 +183,41 @@ public final class RuleFolder {
             "write " + slug + ending);
       }
     }
-    if (stem.endings().contains(CARD)) {
-      readCard(stem);
+    byte[] card = stem.endings().contains(CARD) ? bytes(stem.file(CARD)) : null;
+    if (card != null) {
+      readCard(stem, card);
     }
     byte[] logic = stem.endings().contains(LOGIC) ? bytes(stem.file(LOGIC)) : null;
     if (logic != null) {
-      RuleText text =
-          new RuleText(
-              RuleListing.slashes(stem.file(LOGIC)), new String(logic, StandardCharsets.UTF_8));
-      sources.add(new RuleCompiler.Source(slug, stem.theme(), text));
+      readLogic(stem, card, logic);
     }
-    byte[] examples = stem.endings().contains(CASES) ? bytes(stem.file(CASES)) : null;
-    if (examples != null) {
-      CaseReader.Read read = reader.read(slug, tree(stem.file(CASES), examples));
+    byte[] examples =
+        caseReader != null && stem.endings().contains(CASES) ? bytes(stem.file(CASES)) : null;
+    if (caseReader != null && examples != null) {
+      CaseReader.Read read = caseReader.read(slug, tree(stem.file(CASES), examples));
       faults.addAll(read.faults());
       cases.put(slug, read.cases());
     }
   }
 
-  private void readCard(Stem stem) {
-    byte[] bytes = bytes(stem.file(CARD));
-    if (bytes == null) {
-      return;
+  private void readLogic(Stem stem, byte @Nullable [] card, byte[] logic) {
+    String slug = stem.slug();
+    if (card != null) {
+      RuleKey key = RuleKey.of(slug, stem.theme(), card, logic);
+      keys.put(slug, key);
+      CompiledRule before = known.find(key);
+      if (before != null) {
+        found.put(slug, before);
+        return;
+      }
     }
+    RuleText text =
+        new RuleText(
+            RuleListing.slashes(stem.file(LOGIC)), new String(logic, StandardCharsets.UTF_8));
+    sources.add(new RuleCompiler.Source(slug, stem.theme(), text));
+  }
+
+  private void readCard(Stem stem, byte[] bytes) {
     YamlTree.Parsed parsed = tree(stem.file(CARD), bytes);
     faults.addAll(parsed.faults());
     if (parsed.tree() == null || !parsed.faults().isEmpty()) {

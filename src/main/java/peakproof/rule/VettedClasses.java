@@ -1,17 +1,17 @@
 package peakproof.rule;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 
 /** The classes of rules that have passed {@link ClassVetting}: no others are ever defined. */
 final class VettedClasses {
-  private final Map<String, byte[]> classes = new TreeMap<>();
-  private final List<String> models = new ArrayList<>();
-  private final AllowedMembers allowed;
+  private final Map<String, CompiledRule> rules = new TreeMap<>();
+  private final Supplier<AllowedMembers> allowed;
 
-  VettedClasses(AllowedMembers allowed) {
+  VettedClasses(Supplier<AllowedMembers> allowed) {
     this.allowed = allowed;
   }
 
@@ -24,20 +24,37 @@ final class VettedClasses {
     String home = Engine.packageOf(rule);
     Map<String, byte[]> own = new TreeMap<>(built.classes());
     own.keySet().removeIf(name -> !name.startsWith(home + "."));
-    List<String> refusals = ClassVetting.refusals(allowed, home, own);
+    List<String> refusals = ClassVetting.refusals(allowed.get(), home, own);
     if (refusals.isEmpty()) {
-      classes.putAll(own);
-      built.models().stream().filter(own::containsKey).forEach(models::add);
+      List<String> models = built.models().stream().filter(own::containsKey).toList();
+      rules.put(rule, new CompiledRule(own, models));
     }
     return refusals;
   }
 
+  /** Takes a rule that was vetted where it was known from. */
+  void addKnown(String rule, CompiledRule known) {
+    rules.put(rule, known);
+  }
+
+  /** Leaves a rule out after all. */
+  void leaveOut(String rule) {
+    rules.remove(rule);
+  }
+
+  /** A rule that was taken. */
+  CompiledRule of(String rule) {
+    return Objects.requireNonNull(rules.get(rule), rule);
+  }
+
   Map<String, byte[]> classes() {
+    Map<String, byte[]> classes = new TreeMap<>();
+    rules.values().forEach(rule -> classes.putAll(rule.classes()));
     return classes;
   }
 
   /** Names of the classes that describe the rules to the engine. */
   List<String> models() {
-    return models;
+    return rules.values().stream().flatMap(rule -> rule.models().stream()).toList();
   }
 }

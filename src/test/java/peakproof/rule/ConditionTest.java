@@ -116,7 +116,7 @@ class ConditionTest {
   private static Map<String, Set<String>> run(RuleCompiler.Compiled compiled, Set<String> slugs) {
     Map<Outing, String> names = Map.of(A, "A", B, "B", C, "C");
     Map<String, Set<String>> found = new TreeMap<>();
-    KieSession session = compiled.knowledge().newKieSession();
+    KieSession session = Engine.load(compiled.classes()).newKieSession();
     try {
       session.setGlobal(
           "findings",

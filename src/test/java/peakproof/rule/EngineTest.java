@@ -47,7 +47,7 @@ class EngineTest {
             name ->
                 name.startsWith("peakproof.rules.rule_boat_one.")
                     || name.startsWith("peakproof.rules.rule_boat_two."));
-    VettedClasses vetted = new VettedClasses(AllowedMembers.of(FactTypes.shipped()));
+    VettedClasses vetted = new VettedClasses(() -> AllowedMembers.of(FactTypes.shipped()));
     assertThat(vetted.add("boat-one", built)).isEmpty();
     assertThat(vetted.add("boat-two", built)).isEmpty();
     assertThat(vetted.classes()).hasSameSizeAs(built.classes());

@@ -47,7 +47,7 @@ final class PlainRules {
   }
 
   RuleCompiler.Compiled compile(FactTypes facts) {
-    return RuleCompiler.compile(sources, cards, facts);
+    return RuleCompiler.compile(sources, cards, () -> facts);
   }
 
   private Card card(String slug) {

@@ -85,7 +85,7 @@ public final class RuleVariants {
   }
 
   private void load(String key, Made each, Engine.Built built) {
-    VettedClasses vetted = new VettedClasses(AllowedMembers.of(facts));
+    VettedClasses vetted = new VettedClasses(() -> AllowedMembers.of(facts));
     if (!vetted.add(key, built).isEmpty()) {
       throw new IllegalStateException(each.what());
     }

@@ -1,0 +1,25 @@
+package peakproof.rule;
+
+import org.jspecify.annotations.Nullable;
+
+/** Rules that were found sound and compiled before, by what they were made of. */
+public interface KnownRules {
+  /** The rule of a key, or null. */
+  @Nullable CompiledRule find(RuleKey key);
+
+  /** Keeps a rule for the next time, if it can. */
+  void keep(RuleKey key, CompiledRule rule);
+
+  /** Knows nothing and keeps nothing. */
+  static KnownRules none() {
+    return new KnownRules() {
+      @Override
+      public @Nullable CompiledRule find(RuleKey key) {
+        return null;
+      }
+
+      @Override
+      public void keep(RuleKey key, CompiledRule rule) {}
+    };
+  }
+}

@@ -1,0 +1,101 @@
+package peakproof.rule;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** The step of the build that compiles the shipped rules into the program's classes. */
+public final class ShippedRulesWriter implements KnownRules {
+  private final Path classes;
+  private final List<String> index = new ArrayList<>();
+
+  private ShippedRulesWriter(Path classes) {
+    this.classes = classes;
+  }
+
+  /**
+   * Compiles a folder of rules into a folder of classes.
+   *
+   * @param arguments the folder of rules, that of the classes, and the engine's version
+   */
+  public static void main(String[] arguments) {
+    Ruleset rules = write(Path.of(arguments[0]), Path.of(arguments[1]), arguments[2]);
+    if (!rules.faults().isEmpty()) {
+      throw new IllegalStateException("the shipped rules are wrong: " + rules.faults());
+    }
+  }
+
+  static Ruleset write(Path rules, Path classes, String engine) {
+    try {
+      delete(classes.resolve("peakproof/rules"));
+      ShippedRulesWriter writer = new ShippedRulesWriter(classes);
+      String build = build(classes, engine);
+      Ruleset read = RuleFolder.toJudge(List.of(rules), writer);
+      Collections.sort(writer.index);
+      writer.index.add(0, build);
+      put(
+          classes.resolve(ShippedRules.INDEX.substring(1)),
+          (String.join("\n", writer.index) + "\n").getBytes(StandardCharsets.UTF_8));
+      return read;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  @Override
+  public @Nullable CompiledRule find(RuleKey key) {
+    return null;
+  }
+
+  @Override
+  public void keep(RuleKey key, CompiledRule rule) {
+    index.add(key.hash() + " " + String.join(" ", rule.models()));
+    rule.classes().forEach((name, bytes) -> put(classes.resolve(file(name)), bytes));
+  }
+
+  private static String file(String className) {
+    return className.replace('.', '/') + ".class";
+  }
+
+  /** Everything that shapes what becomes of a rule: this program's classes and the engine. */
+  private static String build(Path classes, String engine) throws IOException {
+    MessageDigest digest = RuleKey.digest();
+    digest.update(engine.getBytes(StandardCharsets.UTF_8));
+    try (Stream<Path> files = Files.walk(classes)) {
+      for (Path file : files.filter(Files::isRegularFile).sorted().toList()) {
+        digest.update(classes.relativize(file).toString().getBytes(StandardCharsets.UTF_8));
+        digest.update(Files.readAllBytes(file));
+      }
+    }
+    return HexFormat.of().formatHex(digest.digest());
+  }
+
+  private static void put(Path file, byte[] bytes) {
+    try {
+      Files.createDirectories(file.resolveSibling(""));
+      Files.write(file, bytes);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static void delete(Path folder) throws IOException {
+    if (Files.exists(folder)) {
+      try (Stream<Path> old = Files.walk(folder)) {
+        for (Path file : old.sorted(Comparator.reverseOrder()).toList()) {
+          Files.delete(file);
+        }
+      }
+    }
+  }
+}

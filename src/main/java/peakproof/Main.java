@@ -12,14 +12,19 @@ import peakproof.cli.Surroundings;
 public final class Main {
   private Main() {}
 
-  /** Runs a command and exits with its code. */
+  /**
+   * Runs a command and exits with its code, to which the launcher may have something added: Java
+   * ends itself with codes that would pass for ours.
+   */
   public static void main(String[] arguments) {
+    int base = Integer.getInteger("peakproof.exit", 0);
     System.exit(
-        Program.run(
-            arguments,
-            utf8(FileDescriptor.out),
-            utf8(FileDescriptor.err),
-            Surroundings.ofThisProcess()));
+        base
+            + Program.run(
+                arguments,
+                utf8(FileDescriptor.out),
+                utf8(FileDescriptor.err),
+                Surroundings.ofThisProcess()));
   }
 
   private static PrintWriter utf8(FileDescriptor stream) {

@@ -110,6 +110,21 @@ class LauncherTest {
   }
 
   @Test
+  void warmsTheProgramOnceItIsBuilt() throws IOException {
+    java(tools.resolve("java"), "17");
+    maven("mkdir -p target; touch target/peakproof.jar");
+    script(
+        tools.resolve("java"),
+        "[ \"$*\" = -version ] && { echo 'openjdk version \"17\"' >&2; exit; }\n"
+            + "echo \"$*\" >> started; exit 103");
+    run("audit", "plans");
+    assertThat(Files.readAllLines(folder.resolve("started")))
+        .satisfiesExactly(
+            first -> assertThat(first).endsWith(" warm"),
+            second -> assertThat(second).endsWith(" audit plans"));
+  }
+
+  @Test
   void saysWhenTheBuildFails() {
     java(tools.resolve("java"), "17");
     maven("echo no compiler; exit 1");
@@ -147,8 +162,52 @@ class LauncherTest {
         .contains(
             "<-Dpeakproof.home="
                 + home
-                + ">\n<-Dpeakproof.terminal=false>\n<-Dpeakproof.watched=false>\n<-jar>\n")
+                + ">\n<-Dpeakproof.exit=100>\n<-Dpeakproof.terminal=false>\n<-Dpeakproof.watched=false>\n<-jar>\n")
         .endsWith("<audit>\n<my plans>\n<>\n<*>\n<--as-of=2027-05-30>\n");
+  }
+
+  @Test
+  void takesNoCodeOfJavaForOneOfTheProgram() {
+    jar(Instant.now());
+    java(tools.resolve("java"), "17", 1);
+    Ended failed = run("audit", "plans");
+    assertThat(failed.code()).isEqualTo(5);
+    assertThat(failed.err()).startsWith("peakproof: Java ended by itself with code 1, ");
+    java(tools.resolve("java"), "17", 3);
+    assertThat(run("audit", "plans").code()).isEqualTo(5);
+    java(tools.resolve("java"), "17", 100);
+    assertThat(run("audit", "plans")).extracting(Ended::code, Ended::err).containsExactly(0, "");
+    java(tools.resolve("java"), "17", 143);
+    assertThat(run("audit", "plans")).extracting(Ended::code, Ended::err).containsExactly(143, "");
+  }
+
+  @Test
+  void startsFromAnArchiveWhenThereIsOne() throws IOException {
+    jar(Instant.now());
+    java(tools.resolve("java"), "17.0.15");
+    assertThat(run().out()).doesNotContain("Archive");
+    Path beside = home.resolve("target/peakproof-java-unknown.jsa");
+    Files.writeString(beside, "");
+    assertThat(run().out()).contains("<-XX:SharedArchiveFile=" + beside + ">\n<-Dpeakproof.home=");
+    java(tools.resolve("java"), "25.0.1");
+    assertThat(run().out()).doesNotContain("Archive");
+    Path kept = Files.createDirectories(folder.resolve("cache/peakproof"));
+    Path cached = kept.resolve("peakproof-java-unknown.aot");
+    Files.writeString(cached, "");
+    environment.put("XDG_CACHE_HOME", folder.resolve("cache").toString());
+    assertThat(run().out()).contains("<-XX:AOTCache=" + cached + ">\n");
+  }
+
+  @Test
+  void givesAFolderOfPlansAllCores() throws IOException {
+    jar(Instant.now());
+    java(tools.resolve("java"), "17");
+    Files.createDirectories(folder.resolve("my plans"));
+    Files.createDirectories(folder.resolve("our rules"));
+    assertThat(run("audit", "my plans").out()).contains("<-XX:+UseParallelGC>");
+    assertThat(run("audit", "plan.yaml", "--rules", "our rules").out())
+        .contains("<-XX:+UseSerialGC>");
+    assertThat(run("rules", "try", "our rules").out()).contains("<-XX:+UseSerialGC>");
   }
 
   @Test
@@ -206,8 +265,12 @@ class LauncherTest {
 
   private record Ended(int code, String out, String err) {}
 
-  /** A Java that tells its version, its locale and its arguments, and exits with 3. */
+  /** A Java that tells its version, its locale and its arguments, and exits with our code 3. */
   private static void java(Path path, String version) {
+    java(path, version, 103);
+  }
+
+  private static void java(Path path, String version, int ends) {
     script(
         path,
         """
@@ -215,9 +278,10 @@ class LauncherTest {
         echo '<VERSION>'
         echo "locale ${LC_ALL:-}"
         for argument in "$@"; do echo "<$argument>"; done
-        exit 3
+        exit ENDS
         """
-            .replace("VERSION", version));
+            .replace("VERSION", version)
+            .replace("ENDS", String.valueOf(ends)));
   }
 
   private void maven(String does) {

@@ -34,8 +34,7 @@ public final class Auditor {
 
   /** Reads the rules to judge by, and compiles those that are not known. */
   public static Auditor load(List<Path> ruleFolders, KnownRules known) {
-    return new Auditor(
-        new Rulesets(ruleFolders, folders -> RuleFolder.toJudge(folders, known)));
+    return new Auditor(new Rulesets(ruleFolders, folders -> RuleFolder.toJudge(folders, known)));
   }
 
   /** What the user chose; null where nothing. */

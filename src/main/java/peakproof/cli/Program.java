@@ -48,6 +48,7 @@ public final class Program {
             .addSubcommand(new ForecastCommand(messages, surroundings))
             .addSubcommand(new MeasuresCommand(messages, surroundings))
             .addSubcommand(rules)
+            .addSubcommand(new WarmCommand(messages, surroundings))
             .setOut(out)
             .setErr(err)
             .setCaseInsensitiveEnumValuesAllowed(true)

@@ -1,6 +1,7 @@
 package peakproof.cli;
 
 import java.net.URISyntaxException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.CodeSource;
 import java.time.Clock;
@@ -32,6 +33,12 @@ public record Surroundings(
         System.getenv());
   }
 
+  /** The jar this program runs from; null when it runs from classes. */
+  @Nullable Path program() {
+    Path program = programFile();
+    return Files.isRegularFile(program) ? program : null;
+  }
+
   /** The value of an environment variable, null when it is absent or empty. */
   @Nullable String variable(String name) {
     String value = environment.get(name);
@@ -40,12 +47,15 @@ public record Surroundings(
 
   /** Both the jar and the compiled classes lie in the folder {@code target} of the home folder. */
   private static Path besideTheProgram() {
+    Path target = programFile().getParent();
+    Path home = target == null ? null : target.getParent();
+    return home == null ? Path.of("") : home;
+  }
+
+  private static Path programFile() {
     CodeSource source = Surroundings.class.getProtectionDomain().getCodeSource();
     try {
-      Path program = Path.of(source.getLocation().toURI()).toAbsolutePath();
-      Path target = program.getParent();
-      Path home = target == null ? null : target.getParent();
-      return home == null ? Path.of("") : home;
+      return Path.of(source.getLocation().toURI()).toAbsolutePath();
     } catch (URISyntaxException impossible) {
       throw new IllegalStateException(impossible);
     }

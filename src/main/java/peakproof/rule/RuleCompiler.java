@@ -61,7 +61,7 @@ final class RuleCompiler {
       Vetting.check(source.text(), source.slug(), source.theme(), file.shape(), own);
       if (card != null && file.shape().rules().size() == 1) {
         RuleShape.Rule rule = file.shape().rules().get(0);
-        RuleTyping.Result result = 
+        RuleTyping.Result result =
             RuleTyping.check(facts.get(), new References(card, facts.get()), rule, own);
         if (own.all().isEmpty()) {
           sources.put(source.slug(), source);

@@ -126,8 +126,7 @@ public final class RuleFolder {
   }
 
   /** A rule known from before was sound with the same card. */
-  private void use(
-      String slug, CompiledRule rule, VettedClasses classes, Map<String, Card> sound) {
+  private void use(String slug, CompiledRule rule, VettedClasses classes, Map<String, Card> sound) {
     CardReader.Read read = cards.get(slug);
     if (read != null && read.card() != null) {
       sound.put(slug, read.card());

@@ -189,8 +189,8 @@ class RaceProjectionTest {
 
   @Test
   void legsAddUpInEveryColumn() {
-    Projected one = Projected.known(new Projected.Range(1, 2, 3), List.of(), List.of());
-    Projected other = Projected.known(new Projected.Range(10, 20, 30), List.of(), List.of());
+    Projected one = Projected.of(new Projected.Range(1, 2, 3), List.of(), List.of());
+    Projected other = Projected.of(new Projected.Range(10, 20, 30), List.of(), List.of());
     assertThat(one.then(other).range()).isEqualTo(new Projected.Range(11, 22, 33));
   }
 

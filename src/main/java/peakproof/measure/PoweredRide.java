@@ -131,7 +131,7 @@ final class PoweredRide {
         Cycling.of(all, drag, rolling, density, constants)
             .speed(watts, new Cycling.Course(metres, climb, wind()))
             .value();
-    return speed == null || speed <= 0 ? null : (Double) (metres / speed);
+    return speed == null ? null : (Double) (metres / speed);
   }
 
   private double air() {

@@ -6,6 +6,7 @@ import peakproof.document.Athlete;
 import peakproof.document.Plan;
 import peakproof.document.Sport;
 import peakproof.fact.Facts;
+import peakproof.fact.ParaFile;
 import peakproof.fact.Phase;
 import peakproof.fact.Week;
 import peakproof.rule.Card;
@@ -51,11 +52,7 @@ final class Applicability {
 
   private static @Nullable String athlete(Card.Applies applies, Plan plan) {
     Athlete athlete = plan.athlete();
-    boolean para =
-        "para".equals(athlete.category())
-            || athlete.para() != null
-                && athlete.para().classification() != null
-                && !athlete.para().classification().equals("none");
+    boolean para = ParaFile.marked(athlete);
     if (applies.para() != null && applies.para() != para) {
       return para ? "the athlete races para" : "the athlete does not race para";
     }

@@ -13,14 +13,11 @@ import peakproof.measure.Projected;
  * @param limitMinutes the limit from the start
  * @param likelyMinutes the likely projection
  * @param fastMinutes the fast end of the projection
+ * @param marginShare what is left of the limit by the likely projection; negative when it is missed
  */
-public record CutOff(String name, double limitMinutes, double likelyMinutes, double fastMinutes)
+public record CutOff(
+    String name, double limitMinutes, double likelyMinutes, double fastMinutes, double marginShare)
     implements Fact {
-
-  /** What is left of the limit by the likely projection, as a share; negative when it is missed. */
-  public double marginShare() {
-    return Exact.of(CutOffMargin.of(limitMinutes, likelyMinutes).share());
-  }
 
   /** True when even the fast end of the projection misses the limit. */
   public boolean missedAtBest() {
@@ -33,10 +30,17 @@ public record CutOff(String name, double limitMinutes, double likelyMinutes, dou
 
   private static Stream<CutOff> of(Forecast.CutOff limit) {
     Projected.Range range = limit.reached().range();
-    return range == null
+    Double margin =
+        range == null ? null : CutOffMargin.of(limit.limit(), range.likely()).share().value();
+    return range == null || margin == null
         ? Stream.empty()
         : Stream.of(
-            new CutOff(limit.name(), limit.limit() / 60, range.likely() / 60, range.low() / 60));
+            new CutOff(
+                limit.name(),
+                limit.limit() / 60,
+                range.likely() / 60,
+                range.low() / 60,
+                Exact.of(margin.doubleValue())));
   }
 
   @Override

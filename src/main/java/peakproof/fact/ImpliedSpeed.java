@@ -154,7 +154,7 @@ public record ImpliedSpeed(
     return switch (sport) {
       case SWIM -> Words.swimPace(100 / speed);
       case RUN -> Words.runPace(1000 / speed);
-      default -> String.format(Locale.ROOT, "%.1f km/h", Pace.kmh(speed, 1));
+      default -> String.format(Locale.ROOT, "%.1f km/h", Pace.KMH * speed);
     };
   }
 

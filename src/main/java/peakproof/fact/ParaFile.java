@@ -15,7 +15,7 @@ public record ParaFile(String pointer, String missing) implements Fact {
   /** Null for an athlete who is not marked para. */
   static @Nullable ParaFile of(Athlete athlete) {
     Athlete.Para para = athlete.para();
-    if (!marked(athlete, para)) {
+    if (!marked(athlete)) {
       return null;
     }
     List<String> missing = new ArrayList<>();
@@ -28,7 +28,9 @@ public record ParaFile(String pointer, String missing) implements Fact {
     return new ParaFile(athlete.at(), String.join(" and ", missing));
   }
 
-  private static boolean marked(Athlete athlete, Athlete.@Nullable Para para) {
+  /** True for an athlete of category para, with a para class, with a device, or with a guide. */
+  public static boolean marked(Athlete athlete) {
+    Athlete.Para para = athlete.para();
     return "para".equals(athlete.category())
         || para != null
             && (para.classification() != null && !para.classification().equals("none")

@@ -103,7 +103,7 @@ final class People {
         minutes(goal.total()),
         minutes(sum(goal)),
         calibration.goalSwimPace().value(),
-        critical == null ? null : (Double) Pace.per100m(1, 1 / critical),
+        critical == null ? null : Pace.per100m(critical, 1).value(),
         held(timeline));
   }
 

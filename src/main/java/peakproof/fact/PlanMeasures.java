@@ -178,7 +178,7 @@ final class PlanMeasures {
   private void cutOff(Forecast.CutOff limit) {
     Projected.Range range = limit.reached().range();
     Double share =
-        range == null ? null : (Double) CutOffMargin.of(limit.limit(), range.likely()).share();
+        range == null ? null : CutOffMargin.of(limit.limit(), range.likely()).share().value();
     values.add(
         Measured.of(
             "cut-off-margin",

@@ -296,6 +296,22 @@ public final class Week implements Fact {
     return all == null || all <= 0 || paddles == null ? null : (Double) Exact.of(paddles / all);
   }
 
+  /** How much more swimming than before that is and how much of it with paddles, in words. */
+  public String swimJump() {
+    Double change = swimMetresChange();
+    Double paddles = paddlesShare();
+    String before =
+        change == null
+            ? "which nobody can hold against the weeks before"
+            : Words.share(Math.abs(change))
+                + (change < 0 ? " less" : " more")
+                + " than the best of the three weeks before";
+    return before
+        + (paddles == null
+            ? ", an unknown share of it with paddles"
+            : ", " + Words.share(paddles) + " of it with paddles");
+  }
+
   /** Session-RPE load; unknown when a day's is. */
   @Nullable Double load() {
     return timeline.loads().sum(this, null);

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param because why there is none, in plain words; empty when there is one
  */
 public record Amount(@Nullable Double value, String because) {
+  static final String BEYOND = "the numbers are too large or too small to work with";
 
   /** Refuses numbers that are none. */
   public Amount {
@@ -19,13 +20,16 @@ public record Amount(@Nullable Double value, String because) {
 
   /** Known when the number is finite: sums of absurd inputs may not be. */
   static Amount of(double value) {
-    return Double.isFinite(value)
-        ? new Amount(value, "")
-        : unknown("the numbers are too large or too small to work with");
+    return Double.isFinite(value) ? new Amount(value, "") : unknown(BEYOND);
   }
 
   static Amount unknown(String because) {
     return new Amount(null, because);
+  }
+
+  /** The number when it is finite, else null. */
+  static @Nullable Double finite(double value) {
+    return Double.isFinite(value) ? (Double) value : null;
   }
 
   /** True when there is a value. */

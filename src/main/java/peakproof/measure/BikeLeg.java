@@ -45,8 +45,8 @@ final class BikeLeg {
       return Projected.unknown("logged long rides of the last weeks with distance and time");
     }
     double band = constants.of(Constant.RIDE_SPEED_BAND);
-    double likely = metres * Pace.secondsPerMetre(speed);
-    return Projected.known(
+    double likely = metres * (Pace.KMH / speed);
+    return Projected.of(
         new Range(likely / (1 + band), likely, likely / (1 - band)),
         used.stream().map(ride -> ride.session().at()).toList(),
         List.of(

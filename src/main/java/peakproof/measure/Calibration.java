@@ -68,9 +68,13 @@ public record Calibration(
         RunTests.openMarathonPace(runTest, runGoal, constants),
         runTest,
         LoggedRides.medianSpeed(log, asOf, constants),
-        athlete.maximumHeartRate(),
-        athlete.restingHeartRate(),
+        finite(athlete.maximumHeartRate()),
+        finite(athlete.restingHeartRate()),
         !athlete.health().conditions().contains("beta-blocker"),
         goal == null ? null : goal.bikeEffort());
+  }
+
+  private static @Nullable Double finite(@Nullable Double figure) {
+    return figure == null ? null : Amount.finite(figure);
   }
 }

@@ -21,12 +21,12 @@ public final class Constants {
   public Constants(Map<String, Double> byName) {
     Map<String, Double> left = new TreeMap<>(byName);
     for (Constant constant : Constant.values()) {
+      double times = constant.unit() == Constant.Unit.SECONDS ? SECONDS_A_MINUTE : 1;
       Double value = left.remove(constant.word());
-      if (value == null || !Double.isFinite(value)) {
+      if (value == null || !Double.isFinite(times * value)) {
         throw new IllegalArgumentException("no value for the measure setting " + constant.word());
       }
-      boolean seconds = constant.unit() == Constant.Unit.SECONDS;
-      values.put(constant, seconds ? value * SECONDS_A_MINUTE : value);
+      values.put(constant, times * value);
     }
     if (!left.isEmpty()) {
       throw new IllegalArgumentException("no such measure settings: " + left.keySet());

@@ -41,7 +41,7 @@ final class Continuity {
         return null;
       }
     }
-    return continuity.longest;
+    return Amount.finite(continuity.longest);
   }
 
   private boolean work(

@@ -23,11 +23,12 @@ public record DomainMinutes(
   /** All of a session in one domain, as a log gives it; null for a domain that cannot be told. */
   public static DomainMinutes whole(@Nullable Domain domain, @Nullable Double minutes) {
     Double none = 0.0;
+    Double all = minutes == null ? null : Amount.finite(minutes);
     return new DomainMinutes(
-        domain == Domain.MODERATE ? minutes : none,
-        domain == Domain.HEAVY ? minutes : none,
-        domain == Domain.SEVERE ? minutes : none,
-        domain == null ? minutes : none);
+        domain == Domain.MODERATE ? all : none,
+        domain == Domain.HEAVY ? all : none,
+        domain == Domain.SEVERE ? all : none,
+        domain == null ? all : none);
   }
 
   /** The minutes of a domain. */
@@ -74,6 +75,6 @@ public record DomainMinutes(
   }
 
   private static @Nullable Double sum(@Nullable Double one, @Nullable Double other) {
-    return one == null || other == null ? null : one + other;
+    return one == null || other == null ? null : Amount.finite(one + other);
   }
 }

@@ -14,9 +14,14 @@ import org.jspecify.annotations.Nullable;
 public final class EnduranceTime {
   private EnduranceTime() {}
 
-  /** The time in seconds for a distance, from another distance and its time, all above zero. */
-  public static double scaled(double metres, double seconds, double toMetres, double exponent) {
-    return seconds * pow(toMetres / metres, exponent);
+  /**
+   * The time in seconds for a distance, from another distance and its time; unknown unless all are
+   * above zero.
+   */
+  public static Amount scaled(double metres, double seconds, double toMetres, double exponent) {
+    return Limit.positive(metres) && Limit.positive(seconds) && Limit.positive(toMetres)
+        ? Amount.of(seconds * pow(toMetres / metres, exponent))
+        : Amount.unknown("two distances and a time above zero");
   }
 
   /**

@@ -63,12 +63,14 @@ public record Forecast(List<Leg> legs, List<CutOff> cutOffs) {
     Event.CutOffs limits = plan.event().cutOffs();
     return new Forecast(
         List.of(
-            new Leg("swim", projection.swim(), goal == null ? null : goal.swim()),
+            new Leg("swim", projection.swim(), goal == null ? null : told(goal.swim())),
             new Leg(
-                "transitions", projection.transitions(), goal == null ? null : goal.transitions()),
-            new Leg("bike", projection.bike(), goal == null ? null : goal.bike()),
-            new Leg("run", projection.run(), goal == null ? null : goal.run()),
-            new Leg("total", projection.finish(), goal == null ? null : goal.total())),
+                "transitions",
+                projection.transitions(),
+                goal == null ? null : told(goal.transitions())),
+            new Leg("bike", projection.bike(), goal == null ? null : told(goal.bike())),
+            new Leg("run", projection.run(), goal == null ? null : told(goal.run())),
+            new Leg("total", projection.finish(), goal == null ? null : told(goal.total()))),
         Stream.of(
                 cutOff("swim", limits.swim(), projection.swim()),
                 cutOff("bike", limits.bike(), projection.bikeEnd()),
@@ -78,7 +80,12 @@ public record Forecast(List<Leg> legs, List<CutOff> cutOffs) {
   }
 
   private static @Nullable CutOff cutOff(String name, @Nullable Double limit, Projected reached) {
-    return limit == null ? null : new CutOff(name, limit, reached);
+    Double told = told(limit);
+    return told == null ? null : new CutOff(name, told, reached);
+  }
+
+  private static @Nullable Double told(@Nullable Double seconds) {
+    return seconds == null ? null : Amount.finite(seconds);
   }
 
   /** The entry that would narrow the total most; null when none would, or a leg is unknown. */

@@ -32,7 +32,7 @@ final class GoalEffort {
     return switch (sport) {
       case SWIM -> swim == null ? null : swim / 100;
       case RUN -> run == null ? null : run / 1000;
-      case BIKE -> bike == null ? null : Pace.secondsPerMetre(bike);
+      case BIKE -> bike == null ? null : Pace.secondsPerMetre(bike).value();
       case STRENGTH, OTHER -> null;
     };
   }

@@ -11,7 +11,7 @@ final class GoalPace {
   private GoalPace() {}
 
   private interface Conversion {
-    double of(double metres, double seconds);
+    Amount of(double metres, double seconds);
   }
 
   /** Seconds per 100 m. */
@@ -41,7 +41,6 @@ final class GoalPace {
     if (metres == null) {
       return Reading.unknown("the event's " + leg + " leg");
     }
-    return Reading.known(
-        conversion.of(metres, seconds), Origin.GOAL, List.of(goal.at() + "/" + leg));
+    return Reading.of(conversion.of(metres, seconds), Origin.GOAL, List.of(goal.at() + "/" + leg));
   }
 }

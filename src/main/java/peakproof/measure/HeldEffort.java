@@ -34,11 +34,16 @@ public record HeldEffort(
     private boolean open;
 
     HeldEffort held() {
+      double powerShare = powerMinutes > 0 ? power / powerMinutes : 0;
+      double heartShare = heartMinutes > 0 ? heart / heartMinutes : 0;
+      if (!Double.isFinite(powerMinutes + powerShare + heartMinutes + heartShare)) {
+        return new HeldEffort(0, null, 0, null, true);
+      }
       return new HeldEffort(
           powerMinutes,
-          powerMinutes > 0 ? (Double) (power / powerMinutes) : null,
+          powerMinutes > 0 ? (Double) powerShare : null,
           heartMinutes,
-          heartMinutes > 0 ? (Double) (heart / heartMinutes) : null,
+          heartMinutes > 0 ? (Double) heartShare : null,
           open);
     }
   }

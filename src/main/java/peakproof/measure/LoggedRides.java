@@ -13,12 +13,8 @@ import peakproof.measure.Reading.Origin;
 final class LoggedRides {
   private LoggedRides() {}
 
-  /** A ride, in metres and seconds. */
-  record Ride(Session session, double metres, double seconds) {
-    double kmh() {
-      return Pace.kmh(metres, seconds);
-    }
-  }
+  /** A ride, with its seconds and its mean speed. */
+  record Ride(Session session, double seconds, double kmh) {}
 
   /** Rides of the 8 weeks that end on the as-of date, those straight out of the water too. */
   static List<Ride> of(@Nullable Log log, LocalDate asOf, Constants constants) {
@@ -38,7 +34,7 @@ final class LoggedRides {
     Double median = Median.of(rides.stream().map(Ride::kmh).toList());
     return median == null
         ? Reading.unknown("logged rides of the last weeks with distance and time")
-        : Reading.known(
+        : Reading.of(
             median, Origin.TESTED, rides.stream().map(ride -> ride.session().at()).toList());
   }
 
@@ -47,7 +43,10 @@ final class LoggedRides {
       Double metres = session.recorded().metres();
       Double seconds = session.recorded().seconds();
       if (session.sport() == Sport.BIKE && metres != null && seconds != null) {
-        rides.add(new Ride(session, metres, seconds));
+        Double kmh = Pace.kmh(metres, seconds).value();
+        if (kmh != null) {
+          rides.add(new Ride(session, seconds, kmh));
+        }
       }
     }
   }

@@ -25,7 +25,12 @@ public record Matching(List<Pair> pairs, List<Entry> missed, List<Entry> extra) 
    * @param at its JSON pointer
    * @param minutes null when unknown
    */
-  public record Entry(String at, LocalDate date, Sport sport, @Nullable Double minutes) {}
+  public record Entry(String at, LocalDate date, Sport sport, @Nullable Double minutes) {
+    /** Minutes that are no number are unknown. */
+    public Entry {
+      minutes = minutes == null ? null : Amount.finite(minutes);
+    }
+  }
 
   /** A planned session and the one it became. */
   public record Pair(Entry planned, Entry done) {}

@@ -8,9 +8,12 @@ import org.jspecify.annotations.Nullable;
 public final class Median {
   private Median() {}
 
-  /** The median, the mean of the two middle ones for an even count; null of nothing. */
+  /**
+   * The median, the mean of the two middle ones for an even count. Null of nothing, and where a
+   * value is no finite number.
+   */
   public static @Nullable Double of(Collection<Double> values) {
-    if (values.isEmpty()) {
+    if (values.isEmpty() || !values.stream().allMatch(Double::isFinite)) {
       return null;
     }
     List<Double> sorted = values.stream().sorted().toList();

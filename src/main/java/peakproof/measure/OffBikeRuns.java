@@ -35,8 +35,11 @@ record OffBikeRuns(int count, @Nullable Double pace) {
       Session run = ride.sport() == Sport.BIKE ? ride.then() : null;
       Double metres = run == null ? null : run.recorded().metres();
       Double seconds = run == null ? null : run.recorded().seconds();
-      if (metres != null && metres > 0 && seconds != null && !Limit.below(seconds, least)) {
-        paces.add(Pace.perKm(metres, seconds));
+      if (metres != null && seconds != null && !Limit.below(seconds, least)) {
+        Double pace = Pace.perKm(metres, seconds).value();
+        if (pace != null) {
+          paces.add(pace);
+        }
       }
     }
   }

@@ -2,7 +2,7 @@ package peakproof.measure;
 
 /**
  * Pace and speed; one conversion each, exact by the 1959 international agreement on yard and mile.
- * Distances in metres and times in seconds must be above zero.
+ * Distances in metres and times in seconds must be above zero; of any other all are unknown.
  */
 public final class Pace {
   /** Metres in a yard. */
@@ -15,49 +15,48 @@ public final class Pace {
   public static final double MARATHON = 42_195;
 
   /** Kilometres an hour in a metre a second. */
-  static final double KMH = 3.6;
+  public static final double KMH = 3.6;
 
   private Pace() {}
 
   /** Seconds per 100 m. */
-  public static double per100m(double metres, double seconds) {
-    return 100 * positive(seconds) / positive(metres);
+  public static Amount per100m(double metres, double seconds) {
+    return scaled(100, seconds, metres);
   }
 
   /** Seconds per 100 yards. */
-  public static double per100yd(double metres, double seconds) {
-    return 100 * YARD * positive(seconds) / positive(metres);
+  public static Amount per100yd(double metres, double seconds) {
+    return scaled(100 * YARD, seconds, metres);
   }
 
   /** Seconds per kilometre. */
-  public static double perKm(double metres, double seconds) {
-    return 1000 * positive(seconds) / positive(metres);
+  public static Amount perKm(double metres, double seconds) {
+    return scaled(1000, seconds, metres);
   }
 
   /** Seconds per mile. */
-  public static double perMile(double metres, double seconds) {
-    return MILE * positive(seconds) / positive(metres);
+  public static Amount perMile(double metres, double seconds) {
+    return scaled(MILE, seconds, metres);
   }
 
   /** Metres a second. */
-  public static double speed(double metres, double seconds) {
-    return positive(metres) / positive(seconds);
+  public static Amount speed(double metres, double seconds) {
+    return scaled(1, metres, seconds);
   }
 
   /** Kilometres an hour. */
-  public static double kmh(double metres, double seconds) {
-    return KMH * speed(metres, seconds);
+  public static Amount kmh(double metres, double seconds) {
+    return scaled(KMH, metres, seconds);
   }
 
   /** Seconds per metre, of a speed in kilometres an hour. */
-  static double secondsPerMetre(double kmh) {
-    return KMH / positive(kmh);
+  static Amount secondsPerMetre(double kmh) {
+    return scaled(KMH, 1, kmh);
   }
 
-  private static double positive(double amount) {
-    if (!(amount > 0) || Double.isInfinite(amount)) {
-      throw new IllegalArgumentException("a distance or time above zero was expected");
-    }
-    return amount;
+  private static Amount scaled(double factor, double amount, double over) {
+    return Limit.positive(amount) && Limit.positive(over)
+        ? Amount.of(factor * amount / over)
+        : Amount.unknown("a distance and a time above zero");
   }
 }

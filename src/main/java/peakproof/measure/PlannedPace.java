@@ -47,7 +47,7 @@ final class PlannedPace {
 
   private static @Nullable Double ride(Calibration athlete) {
     Double speed = athlete.rideSpeed().value();
-    return speed == null ? null : Pace.secondsPerMetre(speed);
+    return speed == null ? null : Pace.secondsPerMetre(speed).value();
   }
 
   private static @Nullable Double slower(@Nullable Double per100m, double seconds) {

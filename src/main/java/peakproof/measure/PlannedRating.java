@@ -26,11 +26,11 @@ final class PlannedRating {
     double mean = (weighed + rest) / (minutes + restMinutes);
     Domain hardest = domains.hardestHeld(constants.of(Constant.HARDEST_DOMAIN_HELD));
     if (hardest == null) {
-      return mean;
+      return Amount.finite(mean);
     }
     double least =
         constants.of(Intensity.ratingOf(hardest)) - constants.of(Constant.HARDEST_DOMAIN_LESS);
-    return Math.max(mean, least);
+    return Amount.finite(Math.max(mean, least));
   }
 
   private static @Nullable Double weighed(List<Piece.Work> work) {

@@ -14,7 +14,7 @@ final class PowerTests {
   static Reading criticalPower(Athlete athlete, LocalDate asOf, Constants constants) {
     Double stated = athlete.criticalPower();
     if (stated != null) {
-      return Reading.known(stated, Origin.STATED, List.of(athlete.at() + "/bike/critical-power"));
+      return Reading.of(stated, Origin.STATED, List.of(athlete.at() + "/bike/critical-power"));
     }
     List<Athlete.Test> tests = tests(athlete, asOf, constants);
     CriticalRate.Fit fit =
@@ -22,8 +22,7 @@ final class PowerTests {
     return fit == null
         ? Reading.unknown(
             "the athlete's critical-power under bike, or two power tests to exhaustion")
-        : Reading.known(
-            fit.critical(), Origin.TESTED, tests.stream().map(Athlete.Test::at).toList());
+        : Reading.of(fit.critical(), Origin.TESTED, tests.stream().map(Athlete.Test::at).toList());
   }
 
   /** Those of the last 16 weeks. */

@@ -59,7 +59,7 @@ final class PoweredRide {
     }
     List<String> entries = new ArrayList<>(athlete.criticalPower().entries());
     entries.addAll(effort.entries);
-    Projected projected = Projected.known(range, entries, arithmetic(critical, effort, mass));
+    Projected projected = Projected.of(range, entries, arithmetic(critical, effort, mass));
     Range one = held == null ? range(critical, pinned(effort.share), mass) : null;
     return one == null
         ? projected
@@ -131,7 +131,7 @@ final class PoweredRide {
         Cycling.of(all, drag, rolling, density, constants)
             .speed(watts, new Cycling.Course(metres, climb, wind()))
             .value();
-    return speed == null || speed <= 0 ? null : (Double) (metres / speed);
+    return speed == null ? null : (Double) (metres / speed);
   }
 
   private double air() {

@@ -23,8 +23,12 @@ public record Projected(
   /** Seconds: at the fast end, likely, at the slow end. */
   public record Range(double low, double likely, double high) {
     /** From the fast end to the slow end, seconds. */
-    public double width() {
+    double width() {
       return high - low;
+    }
+
+    private boolean finite() {
+      return Double.isFinite(low) && Double.isFinite(likely) && Double.isFinite(high);
     }
 
     Range plus(Range other) {
@@ -44,8 +48,11 @@ public record Projected(
    */
   public record Narrowing(String entry, double seconds) {}
 
-  static Projected known(Range range, List<String> entries, List<String> arithmetic) {
-    return new Projected(range, List.copyOf(entries), "", List.copyOf(arithmetic), null);
+  /** Known when all three times are finite: those of absurd entries may not be. */
+  static Projected of(Range range, List<String> entries, List<String> arithmetic) {
+    return range.finite()
+        ? new Projected(range, List.copyOf(entries), "", List.copyOf(arithmetic), null)
+        : unknown(Amount.BEYOND);
   }
 
   static Projected unknown(String because) {
@@ -54,11 +61,17 @@ public record Projected(
 
   /** The same, narrower by so many seconds once an entry is there. */
   Projected narrowedBy(String entry, double seconds) {
+    if (range == null || !Double.isFinite(seconds)) {
+      return this;
+    }
     return new Projected(range, entries, because, arithmetic, new Narrowing(entry, seconds));
   }
 
   /** The same with one more line on how it was worked out. */
   Projected noting(String line) {
+    if (range == null) {
+      return this;
+    }
     List<String> lines = new ArrayList<>(arithmetic);
     lines.add(line);
     return new Projected(range, entries, because, List.copyOf(lines), narrowing);
@@ -74,11 +87,11 @@ public record Projected(
     }
     List<String> both = new ArrayList<>(entries);
     both.addAll(other.entries);
-    return known(range.plus(other.range), both, List.of());
+    return of(range.plus(other.range), both, List.of());
   }
 
   /** Half of it. */
   Projected half() {
-    return range == null ? this : known(range.times(0.5), entries, List.of());
+    return range == null ? this : of(range.times(0.5), entries, List.of());
   }
 }

@@ -41,7 +41,7 @@ public record RaceProjection(
     var goal = plan.goal();
     Double given = goal == null ? null : goal.transitions();
     if (goal != null && given != null) {
-      return Projected.known(
+      return Projected.of(
           new Projected.Range(given, given, given),
           List.of(goal.at() + "/transitions"),
           List.of("as the goal gives them"));
@@ -52,7 +52,7 @@ public record RaceProjection(
             constants.of(Constant.TRANSITION_LIKELY),
             constants.of(Constant.TRANSITION_SLOW));
     Projected.Range both = one.times(2 * SetPieces.SECONDS_A_MINUTE);
-    return Projected.known(
+    return Projected.of(
             both,
             List.of(),
             List.of(

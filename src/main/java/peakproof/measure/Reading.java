@@ -33,8 +33,17 @@ public record Reading(@Nullable Double value, Origin origin, List<String> entrie
     }
   }
 
-  static Reading known(double value, Origin origin, List<String> entries) {
-    return new Reading(value, origin, entries, "");
+  /** Known when the number is finite: readings of absurd entries may not be. */
+  static Reading of(double value, Origin origin, List<String> entries) {
+    return Double.isFinite(value)
+        ? new Reading(value, origin, entries, "")
+        : unknown(Amount.BEYOND);
+  }
+
+  /** What was worked out, or unknown for its reason. */
+  static Reading of(Amount amount, Origin origin, List<String> entries) {
+    Double value = amount.value();
+    return value == null ? unknown(amount.because()) : of(value, origin, entries);
   }
 
   static Reading unknown(String because) {

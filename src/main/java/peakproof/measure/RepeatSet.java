@@ -28,8 +28,11 @@ public record RepeatSet(
     @Nullable Double density,
     @Nullable Boolean feasible) {
 
-  /** Repetitions that leave every so many seconds, held at a pace in s/100 m. */
-  public static RepeatSet offInterval(
+  /**
+   * Repetitions that leave every so many seconds, held at a pace in s/100 m. Null unless the metres
+   * are a number from zero.
+   */
+  public static @Nullable RepeatSet offInterval(
       int count, double metres, double pace, double interval, Constants constants) {
     double moving = metres * pace / 100;
     double rest = interval - moving;
@@ -37,23 +40,28 @@ public record RepeatSet(
     return timed(count, metres, pace, interval, rest, feasible);
   }
 
-  /** Repetitions held at a pace in s/100 m, with so many seconds of rest between them. */
-  public static RepeatSet withRest(int count, double metres, double pace, double rest) {
+  /**
+   * Repetitions held at a pace in s/100 m, with so many seconds of rest between them. Null unless
+   * the metres are a number from zero.
+   */
+  public static @Nullable RepeatSet withRest(int count, double metres, double pace, double rest) {
     return timed(count, metres, pace, metres * pace / 100 + rest, rest, true);
   }
 
-  static RepeatSet of(
+  static @Nullable RepeatSet of(
       int count,
       double metres,
       @Nullable Double seconds,
       SetLine.@Nullable Rest rest,
       Constants constants) {
-    Double sendOff = rest instanceof SetLine.SendOff off ? off.seconds() : null;
-    Double after = rest instanceof SetLine.After pause ? pause.seconds() : null;
-    if (seconds == null || seconds <= 0 || metres <= 0) {
-      return new RepeatSet(count, metres, null, sendOff, after, null, null, null);
+    Double sendOff = rest instanceof SetLine.SendOff off ? Amount.finite(off.seconds()) : null;
+    Double after = rest instanceof SetLine.After pause ? Amount.finite(pause.seconds()) : null;
+    Double pace = seconds == null ? null : Pace.per100m(metres, seconds).value();
+    if (pace == null) {
+      return Limit.countable(metres)
+          ? new RepeatSet(count, metres, null, sendOff, after, null, null, null)
+          : null;
     }
-    double pace = Pace.per100m(metres, seconds);
     return sendOff == null
         ? withRest(count, metres, pace, after == null ? 0 : after)
         : offInterval(count, metres, pace, sendOff, constants);
@@ -74,7 +82,7 @@ public record RepeatSet(
 
   /** Seconds behind the send-off at the last start; zero when every start is met. */
   public @Nullable Double late() {
-    return rest == null ? null : (count - 1) * Math.max(0, -rest);
+    return rest == null ? null : Amount.finite((count - 1) * Math.max(0, -rest));
   }
 
   /**
@@ -94,8 +102,11 @@ public record RepeatSet(
     return spent && Double.isFinite(repetitions) ? (Double) repetitions : null;
   }
 
-  private static RepeatSet timed(
+  private static @Nullable RepeatSet timed(
       int count, double metres, double pace, double interval, double rest, boolean feasible) {
+    if (!Limit.countable(metres)) {
+      return null;
+    }
     double moving = metres * pace / 100;
     double session = (count - 1) * interval + moving;
     boolean sound = Limit.positive(moving) && Limit.positive(session) && Double.isFinite(rest);

@@ -18,6 +18,28 @@ final class RunLeg {
   /** Times the run of the same distance done fresh. */
   private record Band(double fast, double likely, double slow) {}
 
+  /** Seconds of a distance run fresh, by either exponent. */
+  private record Open(double usual, double cautious) {
+
+    /** Null when a test says nothing of the distance. */
+    static @Nullable Open of(Athlete.Test test, double metres, Constants constants) {
+      Double usual = RunTests.open(test, metres, constants.of(Constant.RIEGEL_EXPONENT)).value();
+      Double cautious = RunTests.open(test, metres, constants.of(Constant.RIEGEL_CAUTIOUS)).value();
+      return usual == null || cautious == null ? null : new Open(usual, cautious);
+    }
+
+    double mean() {
+      return (usual + cautious) / 2;
+    }
+
+    Range offTheBike(Band band) {
+      return new Range(
+          band.fast * Math.min(usual, cautious),
+          band.likely * mean(),
+          band.slow * Math.max(usual, cautious));
+    }
+  }
+
   static Projected projected(
       Plan plan, @Nullable Log log, LocalDate asOf, Calibration athlete, Constants constants) {
     Double metres = plan.event().legs().run();
@@ -29,45 +51,33 @@ final class RunLeg {
     if (distance == null) {
       return Projected.unknown("the event's distance");
     }
-    if (test == null) {
+    Open open = test == null ? null : Open.of(test, metres, constants);
+    Open half = test == null ? null : Open.of(test, metres / 2, constants);
+    if (test == null || open == null || half == null) {
       return Projected.unknown("a run race or test of the last weeks");
     }
     Band band = band(distance, constants);
-    Range range = range(test, metres, band, constants);
     Projected projected =
-        Projected.known(range, List.of(test.at()), arithmetic(test, metres, band, constants));
+        Projected.of(
+            open.offTheBike(band), List.of(test.at()), arithmetic(test, open, band, constants));
     String offBike = OffBikeRuns.of(log, asOf, constants).inWords();
     Projected checked = offBike.isEmpty() ? projected : projected.noting(offBike);
-    Range likelier = range(raceOverHalf(test, metres, constants), metres, band, constants);
-    double narrower = range.width() - likelier.width();
+    Open likelier = Open.of(raceOver(test, metres / 2, half.mean()), metres, constants);
+    double narrower =
+        likelier == null ? 0 : open.offTheBike(band).width() - likelier.offTheBike(band).width();
     return Limit.above(narrower, 0)
         ? checked.narrowedBy("a run race or test over " + km(metres / 2) + " or more", narrower)
         : checked;
   }
 
-  private static Range range(Athlete.Test test, double metres, Band band, Constants constants) {
-    double usual = RunTests.open(test, metres, constants.of(Constant.RIEGEL_EXPONENT));
-    double cautious = RunTests.open(test, metres, constants.of(Constant.RIEGEL_CAUTIOUS));
-    return new Range(
-        band.fast * Math.min(usual, cautious),
-        band.likely * (usual + cautious) / 2,
-        band.slow * Math.max(usual, cautious));
-  }
-
-  /** The same runner in a race over half the leg, by the mean of both exponents. */
-  private static Athlete.Test raceOverHalf(Athlete.Test test, double metres, Constants constants) {
-    double half = metres / 2;
-    double seconds =
-        (RunTests.open(test, half, constants.of(Constant.RIEGEL_EXPONENT))
-                + RunTests.open(test, half, constants.of(Constant.RIEGEL_CAUTIOUS)))
-            / 2;
-    return new Athlete.Test(test.at(), test.date(), test.sport(), half, null, seconds, null, null);
+  /** The same runner in another race. */
+  private static Athlete.Test raceOver(Athlete.Test test, double metres, double seconds) {
+    return new Athlete.Test(
+        test.at(), test.date(), test.sport(), metres, null, seconds, null, null);
   }
 
   private static List<String> arithmetic(
-      Athlete.Test test, double metres, Band band, Constants constants) {
-    double usual = constants.of(Constant.RIEGEL_EXPONENT);
-    double cautious = constants.of(Constant.RIEGEL_CAUTIOUS);
+      Athlete.Test test, Open open, Band band, Constants constants) {
     Double raced = test.metres();
     Double seconds = test.seconds();
     return List.of(
@@ -77,13 +87,13 @@ final class RunLeg {
             + " on "
             + test.date()
             + " is "
-            + InWords.clock(RunTests.open(test, metres, usual))
+            + InWords.clock(open.usual)
             + " over the leg run fresh (exponent "
-            + InWords.number(usual)
+            + InWords.number(constants.of(Constant.RIEGEL_EXPONENT))
             + "), "
-            + InWords.clock(RunTests.open(test, metres, cautious))
+            + InWords.clock(open.cautious)
             + " ("
-            + InWords.number(cautious)
+            + InWords.number(constants.of(Constant.RIEGEL_CAUTIOUS))
             + ")",
         "times "
             + InWords.number(band.fast)

@@ -56,9 +56,14 @@ public record RunLegRatio(Amount usual, Amount cautious, boolean projected) {
     return generous ? Verdict.GENEROUS : Verdict.PLAUSIBLE;
   }
 
-  private static double open(
+  private static Amount open(
       double leg, double metres, double seconds, Constant exponent, Constants constants) {
     return EnduranceTime.scaled(metres, seconds, leg, constants.of(exponent));
+  }
+
+  private static Amount ratio(double goal, Amount open) {
+    Double seconds = open.value();
+    return seconds == null ? open : ratio(goal, seconds);
   }
 
   private static Amount ratio(double goal, double open) {

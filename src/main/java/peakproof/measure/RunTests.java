@@ -25,7 +25,7 @@ final class RunTests {
   }
 
   /** Seconds a test predicts for a distance run fresh. */
-  static double open(Athlete.Test test, double metres, double exponent) {
+  static Amount open(Athlete.Test test, double metres, double exponent) {
     return EnduranceTime.scaled(metres(test), seconds(test), metres, exponent);
   }
 
@@ -33,14 +33,15 @@ final class RunTests {
   static Reading openMarathonPace(
       Athlete.@Nullable Test test, Reading goalPace, Constants constants) {
     if (test != null) {
-      double seconds = open(test, Pace.MARATHON, constants.of(Constant.RIEGEL_EXPONENT));
-      return Reading.known(Pace.perKm(Pace.MARATHON, seconds), Origin.TESTED, List.of(test.at()));
+      Amount open = open(test, Pace.MARATHON, constants.of(Constant.RIEGEL_EXPONENT));
+      Double seconds = open.value();
+      Amount pace = seconds == null ? open : Pace.perKm(Pace.MARATHON, seconds);
+      return Reading.of(pace, Origin.TESTED, List.of(test.at()));
     }
     Double goal = goalPace.value();
     return goal == null
         ? Reading.unknown("a run race or test of the last weeks, or " + goalPace.because())
-        : Reading.known(
-            goal / constants.of(Constant.RUN_UNTESTED), Origin.GOAL, goalPace.entries());
+        : Reading.of(goal / constants.of(Constant.RUN_UNTESTED), Origin.GOAL, goalPace.entries());
   }
 
   private static double metres(Athlete.Test test) {

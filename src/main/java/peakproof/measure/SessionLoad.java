@@ -52,8 +52,9 @@ public final class SessionLoad {
   public static double scale(List<Pair> pairs, Constants constants) {
     List<Double> ratios =
         pairs.stream()
-            .filter(pair -> pair.planned > 0)
+            .filter(pair -> Limit.positive(pair.planned) && Limit.countable(pair.logged))
             .map(pair -> pair.logged / pair.planned)
+            .filter(Double::isFinite)
             .toList();
     Double median = Median.of(ratios);
     boolean enough = ratios.size() >= constants.of(Constant.SCALE_PAIRS);

@@ -71,7 +71,7 @@ public record SetBreakdown(
         fastest(work, sport),
         !sport.racing() ? Boolean.FALSE : domains.severeFor(constants.of(Constant.HARD_SEVERE)),
         rating,
-        minutes == null || rating == null ? null : minutes * rating,
+        minutes == null || rating == null ? null : Amount.finite(minutes * rating),
         layout.sets());
   }
 
@@ -106,8 +106,8 @@ public record SetBreakdown(
       }
     }
     if (fastest == null || sport == Sport.SWIM) {
-      return fastest == null ? null : 100 * fastest;
+      return fastest == null ? null : Amount.finite(100 * fastest);
     }
-    return sport == Sport.RUN ? 1000 * fastest : null;
+    return sport == Sport.RUN ? Amount.finite(1000 * fastest) : null;
   }
 }

@@ -62,11 +62,12 @@ final class SetPieces {
         set(part, pieces.subList(from, pieces.size()));
       }
       if (part.rest() instanceof SetLine.After after && (followed || more)) {
-        pieces.add(new Piece.Pause(after.seconds()));
+        pieces.add(new Piece.Pause(Amount.finite(after.seconds())));
       } else if (part.rest() instanceof SetLine.SendOff sendOff && more) {
         Double worked = seconds(pieces.subList(from, pieces.size()));
         pieces.add(
-            new Piece.Pause(worked == null ? null : Math.max(0, sendOff.seconds() - worked)));
+            new Piece.Pause(
+                worked == null ? null : Amount.finite(Math.max(0, sendOff.seconds() - worked))));
       }
     }
   }
@@ -82,17 +83,17 @@ final class SetPieces {
     Double pace = pace(asked);
     Double labelledPace =
         asked.effort == Effort.RACE && asked.target instanceof Target.Pace held
-            ? held.secondsPerMetre()
+            ? Amount.finite(held.secondsPerMetre())
             : null;
     boolean paced = asked.effort == Effort.RACE || asked.target instanceof Target.Pace;
     Double seconds = null;
     Double metres = null;
     if (work instanceof SetLine.Distance distance) {
-      metres = distance.metres();
-      seconds = pace == null ? null : (Double) (pace * metres);
+      metres = Amount.finite(distance.metres());
+      seconds = pace == null ? null : Amount.finite(pace * distance.metres());
     } else if (work instanceof SetLine.Time time) {
-      seconds = time.seconds();
-      metres = pace == null ? null : (Double) (seconds / pace);
+      seconds = Amount.finite(time.seconds());
+      metres = pace == null ? null : Amount.finite(time.seconds() / pace);
     }
     pieces.add(
         new Piece.Work(seconds, metres, intensity(asked), labelledPace, asked.target, paced));
@@ -104,7 +105,9 @@ final class SetPieces {
       if (metres != null) {
         RepeatSet set =
             RepeatSet.of(part.count(), metres, seconds(repetition), part.rest(), constants);
-        sets.add(paced(repetition) ? set : set.leftToTheSwimmer());
+        if (set != null) {
+          sets.add(paced(repetition) ? set : set.leftToTheSwimmer());
+        }
       }
     }
   }
@@ -156,7 +159,7 @@ final class SetPieces {
     };
   }
 
-  /** Seconds of some pieces together; null when one is unknown. */
+  /** Seconds of some pieces together, finite; null when one is unknown. */
   static @Nullable Double seconds(List<? extends Piece> pieces) {
     double sum = 0;
     for (Piece piece : pieces) {
@@ -166,7 +169,7 @@ final class SetPieces {
       }
       sum += seconds;
     }
-    return sum;
+    return Amount.finite(sum);
   }
 
   /** Minutes of some pieces together; null when one is unknown. */
@@ -175,7 +178,7 @@ final class SetPieces {
     return seconds == null ? null : seconds / SECONDS_A_MINUTE;
   }
 
-  /** Metres of some pieces together; null when one is unknown. */
+  /** Metres of some pieces together, finite; null when one is unknown. */
   static @Nullable Double metres(List<? extends Piece> pieces) {
     double sum = 0;
     for (Piece piece : pieces) {
@@ -187,6 +190,6 @@ final class SetPieces {
         sum += metres;
       }
     }
-    return sum;
+    return Amount.finite(sum);
   }
 }

@@ -65,7 +65,7 @@ final class SwimLeg {
             + " to "
             + InWords.percent(constants.of(Constant.NAVIGATION_SLOW) - 1)
             + " more than the straight line");
-    Projected projected = Projected.known(range, held.entries, arithmetic);
+    Projected projected = Projected.of(range, held.entries, arithmetic);
     if (tested == null) {
       return projected;
     }
@@ -149,6 +149,7 @@ final class SwimLeg {
     Double metres = SetBreakdown.of(session.set(), Sport.SWIM, athlete, constants).raceMetres();
     double least = constants.of(Constant.RACE_EFFORT_LEAST) * SetPieces.SECONDS_A_MINUTE;
     return metres != null
+        && Limit.positive(held)
         && !Limit.below(metres, metresLeast)
         && !Limit.below(metres * held, least);
   }

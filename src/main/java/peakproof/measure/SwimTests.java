@@ -40,8 +40,7 @@ record SwimTests(Reading speed, Reading reserve) {
       if (speed != null && reserve != null) {
         List<String> entries = together.stream().map(Athlete.Test::at).toList();
         return new SwimTests(
-            Reading.known(speed, Origin.TESTED, entries),
-            Reading.known(reserve, Origin.TESTED, entries));
+            Reading.of(speed, Origin.TESTED, entries), Reading.of(reserve, Origin.TESTED, entries));
       }
       if (first == 0 && together.size() > 1) {
         because = "new swim tests over 200 m and 400 m (" + fit.refusal() + ")";
@@ -54,13 +53,13 @@ record SwimTests(Reading speed, Reading reserve) {
   Reading pace(Reading goalPace, Constants constants) {
     Double metresPerSecond = speed.value();
     if (metresPerSecond != null) {
-      return Reading.known(100 / metresPerSecond, Origin.TESTED, speed.entries());
+      return Reading.of(100 / metresPerSecond, Origin.TESTED, speed.entries());
     }
     Double goal = goalPace.value();
     double less = constants.of(Constant.SWIM_UNTESTED);
     return goal == null || goal <= less
         ? Reading.unknown(speed.because() + ", or " + goalPace.because())
-        : Reading.known(goal - less, Origin.GOAL, goalPace.entries());
+        : Reading.of(goal - less, Origin.GOAL, goalPace.entries());
   }
 
   private static List<Athlete.Test> together(List<Athlete.Test> trials, Constants constants) {

@@ -30,7 +30,7 @@ public record TaperLength(@Nullable Long days, @Nullable LocalDate onset, String
     }
     double most = reference * constants.of(Constant.TAPER_ONSET);
     for (Week week : taper) {
-      if (week.volume == null) {
+      if (week.volume == null || !Limit.countable(week.volume)) {
         return unknown("one of the taper weeks is not known whole");
       }
       if (week.starts.isBefore(race) && !Limit.above(week.volume, most)) {

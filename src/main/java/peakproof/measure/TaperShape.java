@@ -46,7 +46,7 @@ public sealed interface TaperShape {
     List<Double> volumes = new ArrayList<>();
     if (sound() && Limit.positive(base)) {
       for (int day = 1; day <= days; day++) {
-        volumes.add(base * Math.max(0, share(day, days)));
+        volumes.add(base * Math.max(0, Math.min(1, share(day, days))));
       }
     }
     return List.copyOf(volumes);

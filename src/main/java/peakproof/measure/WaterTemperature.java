@@ -88,15 +88,16 @@ public sealed interface WaterTemperature {
   private static Ruled ruled(
       WaterTable.Row row, WaterTable.Edition edition, double metres, double celsius) {
     Wetsuit wetsuit = wetsuit(row, celsius);
+    Double limit = row.limitSeconds() == null ? null : Amount.finite(row.limitSeconds());
     for (WaterTable.Shortened each : edition.shortened()) {
       Double longest = each.longest();
       boolean applies = !Limit.below(celsius, each.from()) && Limit.below(celsius, each.below());
       if (applies && (longest == null || Limit.above(metres, longest))) {
         Swim swim = longest != null && longest <= 0 ? Swim.NONE : Swim.SHORTENED;
-        return new Ruled(wetsuit, swim, longest, row.limitSeconds());
+        return new Ruled(wetsuit, swim, longest, limit);
       }
     }
-    return new Ruled(wetsuit, Swim.AS_PLANNED, null, row.limitSeconds());
+    return new Ruled(wetsuit, Swim.AS_PLANNED, null, limit);
   }
 
   private static Wetsuit wetsuit(WaterTable.Row row, double celsius) {

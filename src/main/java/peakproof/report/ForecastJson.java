@@ -50,7 +50,7 @@ public final class ForecastJson {
     Projected.Range range = limit.reached().range();
     json.number(
         "marginShare",
-        range == null ? null : (Double) CutOffMargin.of(limit.limit(), range.likely()).share());
+        range == null ? null : CutOffMargin.of(limit.limit(), range.likely()).share().value());
     json.text("unknown", range == null ? limit.reached().because() : null);
   }
 

@@ -131,11 +131,15 @@ public final class ForecastText {
                   ? ": not projected"
                   : ": likely reached after "
                       + clock(range.likely())
-                      + ", "
-                      + Words.share(CutOffMargin.of(limit.limit(), range.likely()).share())
-                      + " of it left; at the slow end after "
+                      + left(limit.limit(), range.likely())
+                      + "; at the slow end after "
                       + clock(range.high())));
     }
+  }
+
+  private static String left(double limit, double likely) {
+    Double share = CutOffMargin.of(limit, likely).share().value();
+    return share == null ? "" : ", " + Words.share(share) + " of it left";
   }
 
   private void arithmetic(Leg leg) {

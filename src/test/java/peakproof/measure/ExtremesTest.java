@@ -10,10 +10,20 @@ import peakproof.document.Session;
 import peakproof.document.Sport;
 import peakproof.measure.Athletes.Dated;
 
-/** Whatever a document can hold, no measure is ever NaN or infinite. */
+/** Whatever a document can hold and more, no measure is ever NaN or infinite. */
 class ExtremesTest {
   private static final Constants CONSTANTS = ShippedConstants.constants();
   private static final double[] AMOUNTS = {1e-6, 0.01, 1, 60, 3600, 42_195, 1e7, 1e9};
+  private static final double[] ODD = {
+    0,
+    -1,
+    Double.MIN_VALUE,
+    Double.MAX_VALUE,
+    -Double.MAX_VALUE,
+    Double.NaN,
+    Double.POSITIVE_INFINITY,
+    Double.NEGATIVE_INFINITY
+  };
 
   @Test
   void setLinesOfAnyAthlete() throws ReflectiveOperationException {
@@ -112,7 +122,9 @@ class ExtremesTest {
   }
 
   private static double amount(Random random) {
-    return AMOUNTS[random.nextInt(AMOUNTS.length)];
+    return random.nextInt(20) == 0
+        ? ODD[random.nextInt(ODD.length)]
+        : AMOUNTS[random.nextInt(AMOUNTS.length)];
   }
 
   private static Double orNull(Random random) {

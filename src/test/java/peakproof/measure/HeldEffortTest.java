@@ -88,6 +88,7 @@ class HeldEffortTest {
     assertThat(logged("heart-rate: 153bpm", RIDER).heartMinutes()).isEqualTo(240, EXACT);
     assertThat(logged("heart-rate: 153bpm", RIDER).heartShare()).isEqualTo(0.85, EXACT);
     assertThat(logged("heart-rate: 153bpm, heat: yes", RIDER).heartShare()).isNull();
+    assertThat(logged("heart-rate: 153bpm", RIDER).powerShare()).isNull();
     assertThat(logged("rpe: 5", RIDER).open()).isFalse();
   }
 

@@ -30,5 +30,7 @@ class MedianTest {
   void ofNothingIsUnknown() {
     assertThat(Median.of(List.of())).isNull();
     assertThat(Median.of(List.of(1.0, 4.0))).isEqualTo(2.5);
+    assertThat(Median.of(List.of(1.0, 4.0, Double.NaN))).isNull();
+    assertThat(Median.of(List.of(1.0, Double.POSITIVE_INFINITY))).isNull();
   }
 }

@@ -130,10 +130,11 @@ class MetamorphicTest {
       Double twice = Trimp.of(List.of(new Trimp.Stretch(120, reserve)), men, CONSTANTS).value();
       assertThat(twice).isCloseTo(2 * once, EXACT);
       double time = 1000 + 9000 * random.nextDouble();
-      assertThat(EnduranceTime.scaled(10_000, 2 * time, 42_195, 1.06))
-          .isCloseTo(2 * EnduranceTime.scaled(10_000, time, 42_195, 1.06), within(1e-6));
-      double there = EnduranceTime.scaled(10_000, time, 42_195, 1.06);
-      assertThat(EnduranceTime.scaled(42_195, there, 10_000, 1.06)).isCloseTo(time, within(1e-6));
+      assertThat(EnduranceTime.scaled(10_000, 2 * time, 42_195, 1.06).value())
+          .isCloseTo(2 * EnduranceTime.scaled(10_000, time, 42_195, 1.06).value(), within(1e-6));
+      double there = EnduranceTime.scaled(10_000, time, 42_195, 1.06).value();
+      assertThat(EnduranceTime.scaled(42_195, there, 10_000, 1.06).value())
+          .isCloseTo(time, within(1e-6));
     }
   }
 
@@ -143,10 +144,10 @@ class MetamorphicTest {
     for (int run = 0; run < 1000; run++) {
       double metres = 100 + 3900 * random.nextDouble();
       double seconds = 2 * metres * random.nextDouble() + 1;
-      assertThat(Pace.per100yd(metres, seconds))
-          .isCloseTo(Pace.per100m(metres / Pace.YARD, seconds), within(1e-9));
-      assertThat(Pace.perMile(metres, seconds))
-          .isCloseTo(Pace.perKm(metres, seconds) * Pace.MILE / 1000, within(1e-9));
+      assertThat(Pace.per100yd(metres, seconds).value())
+          .isCloseTo(Pace.per100m(metres / Pace.YARD, seconds).value(), within(1e-9));
+      assertThat(Pace.perMile(metres, seconds).value())
+          .isCloseTo(Pace.perKm(metres, seconds).value() * Pace.MILE / 1000, within(1e-9));
     }
   }
 

@@ -64,6 +64,7 @@ class PoweredRideTest {
         log:
           format: 1
           days:
+            2027-05-15: {sessions: [{bike: 4h race, time: 4h, distance: 128km}]}
             2027-05-22: {sessions: [{bike: 4h, distance: 120km, power: 168W}]}
             2027-05-29: {sessions: [{bike: 1h, distance: 35km, power: 210W}]}
         """;
@@ -72,8 +73,71 @@ class PoweredRideTest {
     assertThat(held.range().likely()).isGreaterThan(band.likely());
     assertThat(held.entries()).anyMatch(entry -> entry.startsWith("/log/days/2027-05-22"));
     assertThat(held.entries()).noneMatch(entry -> entry.startsWith("/log/days/2027-05-29"));
-    assertThat(held.arithmetic()).anyMatch(line -> line.contains("163 to 173 W"));
+    assertThat(held.entries()).noneMatch(entry -> entry.startsWith("/log/days/2027-05-15"));
+    // 168 W are 70 % of 240 W, 3 % either way
+    assertThat(held.arithmetic().get(0))
+        .isEqualTo(
+            "by the power equation: critical power 240 W, 68 % to 72 % of it held on the logged"
+                + " long ride at race effort, which is 163 to 173 W");
+    // 128 and 120 km in 4 h: 31 km/h, over 180 km 5:48:23
+    assertThat(held.arithmetic().get(3))
+        .isEqualTo(
+            "for comparison, median speed 31 km/h of 2 logged long rides at race effort: 5:48:23");
     assertThat(held.narrowing()).isNull();
+  }
+
+  @Test
+  void withoutAeroBarsTheRiderIsTakenForAnUprightOne() {
+    Projected bike =
+        project(dossier("", "mass: 74kg", "bike: {critical-power: 240W}", ""), Map.of());
+    assertThat(bike.range().low()).isCloseTo(seconds(240 * 0.78, 0.36, 0.004), within(1e-3));
+    assertThat(bike.range().high()).isCloseTo(seconds(240 * 0.65, 0.42, 0.005), within(1e-3));
+    // 240 W times 0.65 and 0.78
+    assertThat(bike.arithmetic())
+        .containsExactly(
+            "by the power equation: critical power 240 W, 65 % to 78 % of it as the distance is"
+                + " usually ridden, which is 156 to 187 W",
+            "rider 74 kg and bike 11 kg, drag area 0.36 to 0.42 m² (aero bars are not written"
+                + " under `bike`), rolling 0.004 to 0.005",
+            "climb not given, taken as flat, no wind given, air 20 °C assumed");
+  }
+
+  @Test
+  void saysWhichCourseAndWeatherItTook() {
+    String course = "bike: {climb: 1250m}\n    weather: {wind: 5m/s, air: 21C}";
+    // 60 % of the wind blow at a rider's height
+    assertThat(bike("240W", course, "", Map.of()).arithmetic())
+        .anyMatch(line -> line.contains("drag area 0.28 to 0.32 m² (on aero bars)"))
+        .contains(
+            "climb 1250 m, of whose work 60 % comes back on the descents, wind 3 m/s at a rider's"
+                + " height, the mean of head- and tailwind, air 21 °C");
+  }
+
+  @Test
+  void isUnknownInAirThatIsNowhere() {
+    assertThat(bike("240W", "", "", Map.of(Constant.RIDE_AIR, 99.0)).because())
+        .contains("power, mass and climb that fit together");
+  }
+
+  @Test
+  void testsOnFootOldOnesAndThoseToComeGiveNoCriticalPower() {
+    String tests =
+        """
+        tests:
+              - {date: 2027-05-01, bike: 3min, power: 330W}
+              - {date: 2027-05-02, bike: 12min, power: 270W}
+              - {date: 2027-05-02, run: 6min, power: 260W}
+              - {date: 2027-01-01, bike: 6min, power: 250W}
+        """
+            .strip();
+    Dossier dossier = dossier("", "mass: 74kg", tests, "");
+    Constants constants = ShippedConstants.constants();
+    Reading critical = Calibration.of(dossier.plan(), null, AS_OF, constants).criticalPower();
+    assertThat(critical.value()).isCloseTo(250, within(1e-6));
+    assertThat(critical.entries()).hasSize(2);
+    LocalDate before = LocalDate.parse("2027-05-01");
+    assertThat(Calibration.of(dossier.plan(), null, before, constants).criticalPower().known())
+        .isFalse();
   }
 
   @Test

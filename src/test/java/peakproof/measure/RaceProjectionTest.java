@@ -189,9 +189,111 @@ class RaceProjectionTest {
 
   @Test
   void legsAddUpInEveryColumn() {
-    Projected one = Projected.known(new Projected.Range(1, 2, 3), List.of(), List.of());
-    Projected other = Projected.known(new Projected.Range(10, 20, 30), List.of(), List.of());
+    Projected one = Projected.of(new Projected.Range(1, 2, 3), List.of(), List.of());
+    Projected other = Projected.of(new Projected.Range(10, 20, 30), List.of(), List.of());
     assertThat(one.then(other).range()).isEqualTo(new Projected.Range(11, 22, 33));
+  }
+
+  @Test
+  void aSetOfThreeQuartersOfTheRaceSwimComesBeforeTests() {
+    // three quarters of 3800 m are 2850 m
+    Log enough = Athletes.log(new Dated("2027-05-20", heldSet(29, 1.10)));
+    assertThat(project(Athletes.tove(), enough).swim().range().likely())
+        .isCloseTo(38 * 110 * 1.03, EXACT);
+    Log less = Athletes.log(new Dated("2027-05-20", heldSet(28, 1.10)));
+    assertThat(project(Athletes.tove(), less).swim().range().likely())
+        .isCloseTo(38 * 105.5 * 1.03, EXACT);
+  }
+
+  @Test
+  void aSwimWithoutASetLineOrHeldAtNoPaceProvesNone() {
+    Session.Recorded held = new Session.Recorded(null, null, null, null, null, 1.0, null);
+    Log log =
+        Athletes.log(
+            new Dated("2027-05-18", heldSet(29, 1.10)),
+            new Dated("2027-05-19", heldSet(29, Double.NaN)),
+            new Dated("2027-05-20", Athletes.session(Sport.SWIM, null, held, null, null)));
+    assertThat(project(Athletes.tove().withTests(), log).swim().range().likely())
+        .isCloseTo(38 * 110 * 1.03, EXACT);
+  }
+
+  @Test
+  void saysHowTheSwimWasComeByAndHowMuchASetWouldNarrowIt() {
+    Projected swim = project(Athletes.tove(), null).swim();
+    assertThat(swim.arithmetic())
+        .containsExactly(
+            "critical swim speed 1:42/100m by tests, 2 to 6 s/100 m slower over the race",
+            "2 % to 5 % more than the straight line");
+    // 2 s/100 m less at either end: 38 x (2 x 1.05 + 2 x 1.02)
+    assertThat(swim.narrowing().seconds()).isCloseTo(157.32, EXACT);
+  }
+
+  @Test
+  void oneLongRideIsNamedAsOne() {
+    Log log = Athletes.log(new Dated("2027-05-01", Athletes.ride(240, 120)));
+    assertThat(project(Athletes.tove(), log).bike().arithmetic())
+        .containsExactly(
+            "median speed 30 km/h of 1 logged long ride, none of them at race effort",
+            "not by the power equation, which needs the athlete's `mass`");
+    assertThat(project(Athletes.tove(), RIDES).bike().arithmetic().get(0))
+        .isEqualTo("median speed 30 km/h of 3 logged long rides, none of them at race effort");
+  }
+
+  @Test
+  void saysHowTheRunWasComeByAndHowMuchALongerRaceWouldNarrowIt() {
+    Projected run = project(shortRace(2500, 600), null).run();
+    // 600 s times 4 to the power of 1.06 and 1.10: 2608.2 and 2756.9 s
+    assertThat(run.arithmetic())
+        .containsExactly(
+            "2.5 km in 10:00 on 2027-05-01 is 43:28 over the leg run fresh (exponent 1.06),"
+                + " 45:57 (1.1)",
+            "times 1.02 to 1.08 off the bike, likely 1.05");
+    double now = 600 * (1.08 * Math.pow(4, 1.10) - 1.02 * Math.pow(4, 1.06));
+    double half = 600 * (Math.pow(2, 1.06) + Math.pow(2, 1.10)) / 2;
+    double then = half * (1.08 * Math.pow(2, 1.10) - 1.02 * Math.pow(2, 1.06));
+    assertThat(run.narrowing().entry()).isEqualTo("a run race or test over 5 km or more");
+    assertThat(run.narrowing().seconds()).isCloseTo(now - then, EXACT);
+    assertThat(project(shortRace(10_000, 2600), null).run().narrowing()).isNull();
+    assertThat(project(shortRace(5000, 1200), null).run().narrowing()).isNull();
+  }
+
+  @Test
+  void aLoggedRunStraightOffTheBikeOfAQuarterHourStandsBeside() {
+    assertThat(besides(offBike(Sport.BIKE, 900.0, 3000.0)))
+        .isEqualTo("for comparison, median pace of 1 logged run off the bike: 5:00/km");
+    // 300 and 310 s/km
+    assertThat(besides(offBike(Sport.BIKE, 900.0, 3000.0), offBike(Sport.BIKE, 1550.0, 5000.0)))
+        .isEqualTo("for comparison, median pace of 2 logged runs off the bike: 5:05/km");
+    assertThat(besides(offBike(Sport.BIKE, 899.0, 3000.0))).isEmpty();
+    assertThat(besides(offBike(Sport.SWIM, 900.0, 3000.0))).isEmpty();
+    assertThat(besides(offBike(Sport.BIKE, 900.0, null))).isEmpty();
+    assertThat(besides(offBike(Sport.BIKE, null, 3000.0))).isEmpty();
+    assertThat(besides(offBike(Sport.BIKE, 900.0, 0.0))).isEmpty();
+  }
+
+  /** The third line on the run, of sessions of one day; empty without one. */
+  private static String besides(Session... sessions) {
+    Dated[] dated = new Dated[sessions.length];
+    for (int i = 0; i < sessions.length; i++) {
+      dated[i] = new Dated("2027-05-10", sessions[i]);
+    }
+    List<String> lines = project(Athletes.tove(), Athletes.log(dated)).run().arithmetic();
+    return lines.size() > 2 ? lines.get(2) : "";
+  }
+
+  private static Session offBike(Sport first, Double seconds, Double metres) {
+    Session run =
+        Athletes.logged(
+            Sport.RUN, new Session.Recorded(seconds, metres, null, null, null, null, null));
+    Session.Recorded hour = new Session.Recorded(3600.0, null, null, null, null, null, null);
+    return Athletes.session(first, null, hour, null, run);
+  }
+
+  /** Before 10 km off the bike. */
+  private static Athletes.Draft shortRace(double metres, double seconds) {
+    return Athletes.tove()
+        .withLegs(new Event.Legs(1500.0, 40_000.0, 10_000.0), null)
+        .withTests(Athletes.run("2027-05-01", metres, seconds));
   }
 
   private static Session heldSet(int count, double secondsPerMetre) {

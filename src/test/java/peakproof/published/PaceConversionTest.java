@@ -1,7 +1,6 @@
 package peakproof.published;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
@@ -9,6 +8,7 @@ import java.math.MathContext;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import peakproof.document.Sport;
+import peakproof.measure.Amount;
 import peakproof.measure.Constants;
 import peakproof.measure.Pace;
 import peakproof.measure.ShippedConstants;
@@ -21,39 +21,43 @@ import peakproof.measure.UnitSlip;
  */
 class PaceConversionTest {
   private static final Constants CONSTANTS = ShippedConstants.constants();
+  private static final Amount UNKNOWN = new Amount(null, "a distance and a time above zero");
   private static final double HOUR = 3600;
   private static final double FULL_SWIM = 70 * 60;
   private static final double MARATHON_TIME = 3 * HOUR + 50 * 60;
 
   @Test
   void swimOf3800MetresIn1h10() {
-    assertThat(Pace.per100m(3800, FULL_SWIM)).isCloseTo(110.526, within(0.0005));
-    assertThat(Pace.per100yd(3800, FULL_SWIM)).isCloseTo(101.065, within(0.0005));
-    assertThat(Pace.speed(3800, FULL_SWIM)).isCloseTo(0.90476, within(0.000005));
+    assertThat(Pace.per100m(3800, FULL_SWIM).value()).isCloseTo(110.526, within(0.0005));
+    assertThat(Pace.per100yd(3800, FULL_SWIM).value()).isCloseTo(101.065, within(0.0005));
+    assertThat(Pace.speed(3800, FULL_SWIM).value()).isCloseTo(0.90476, within(0.000005));
   }
 
   @Test
   void half1900MetresIn35MinutesIsTheSamePace() {
-    assertThat(Pace.per100m(1900, 35 * 60)).isEqualTo(Pace.per100m(3800, FULL_SWIM));
+    assertThat(Pace.per100m(1900, 35 * 60).value())
+        .isEqualTo(Pace.per100m(3800, FULL_SWIM).value());
   }
 
   @Test
   void marathonIn3h50() {
-    assertThat(Pace.perKm(Pace.MARATHON, MARATHON_TIME)).isCloseTo(327.053, within(0.0005));
-    assertThat(Pace.perMile(Pace.MARATHON, MARATHON_TIME)).isCloseTo(526.341, within(0.0005));
-    assertThat(Pace.speed(Pace.MARATHON, MARATHON_TIME)).isCloseTo(3.05761, within(0.000005));
+    assertThat(Pace.perKm(Pace.MARATHON, MARATHON_TIME).value()).isCloseTo(327.053, within(0.0005));
+    assertThat(Pace.perMile(Pace.MARATHON, MARATHON_TIME).value())
+        .isCloseTo(526.341, within(0.0005));
+    assertThat(Pace.speed(Pace.MARATHON, MARATHON_TIME).value())
+        .isCloseTo(3.05761, within(0.000005));
   }
 
   @Test
   void fiveMinutesAKilometreIs8Minutes2Point8AMile() {
-    assertThat(Pace.perMile(1000, 300)).isCloseTo(482.803, within(0.0005));
+    assertThat(Pace.perMile(1000, 300).value()).isCloseTo(482.803, within(0.0005));
   }
 
   @Test
   void ride() {
-    assertThat(Pace.kmh(180_000, 5.5 * HOUR)).isCloseTo(32.727, within(0.0005));
-    assertThat(Pace.kmh(10, 1)).isEqualTo(36);
-    assertThat(Pace.kmh(180_000, 5 * HOUR)).isCloseTo(36, within(1e-9));
+    assertThat(Pace.kmh(180_000, 5.5 * HOUR).value()).isCloseTo(32.727, within(0.0005));
+    assertThat(Pace.kmh(10, 1).value()).isEqualTo(36);
+    assertThat(Pace.kmh(180_000, 5 * HOUR).value()).isCloseTo(36, within(1e-9));
   }
 
   @Test
@@ -76,12 +80,12 @@ class PaceConversionTest {
     for (int run = 0; run < 1000; run++) {
       double metres = 50 + 200_000 * random.nextDouble();
       double seconds = 20 + 40_000 * random.nextDouble();
-      assertDecimal(Pace.per100m(metres, seconds), "100", seconds, metres);
-      assertDecimal(Pace.per100yd(metres, seconds), "91.44", seconds, metres);
-      assertDecimal(Pace.perKm(metres, seconds), "1000", seconds, metres);
-      assertDecimal(Pace.perMile(metres, seconds), "1609.344", seconds, metres);
-      assertDecimal(Pace.speed(metres, seconds), "1", metres, seconds);
-      assertDecimal(Pace.kmh(metres, seconds), "3.6", metres, seconds);
+      assertDecimal(Pace.per100m(metres, seconds).value(), "100", seconds, metres);
+      assertDecimal(Pace.per100yd(metres, seconds).value(), "91.44", seconds, metres);
+      assertDecimal(Pace.perKm(metres, seconds).value(), "1000", seconds, metres);
+      assertDecimal(Pace.perMile(metres, seconds).value(), "1609.344", seconds, metres);
+      assertDecimal(Pace.speed(metres, seconds).value(), "1", metres, seconds);
+      assertDecimal(Pace.kmh(metres, seconds).value(), "3.6", metres, seconds);
     }
   }
 
@@ -102,8 +106,20 @@ class PaceConversionTest {
 
   @Test
   void nothingIsConvertedWithoutDistanceOrTime() {
-    assertThatThrownBy(() -> Pace.per100m(0, 60)).isInstanceOf(IllegalArgumentException.class);
-    assertThatThrownBy(() -> Pace.perKm(1000, 0)).isInstanceOf(IllegalArgumentException.class);
-    assertThatThrownBy(() -> Pace.kmh(Double.NaN, 1)).isInstanceOf(IllegalArgumentException.class);
+    for (double none : new double[] {0, -1, Double.NaN, Double.POSITIVE_INFINITY}) {
+      assertThat(Pace.per100m(none, 60)).isEqualTo(UNKNOWN);
+      assertThat(Pace.per100yd(60, none)).isEqualTo(UNKNOWN);
+      assertThat(Pace.perKm(1000, none)).isEqualTo(UNKNOWN);
+      assertThat(Pace.perMile(none, 1000)).isEqualTo(UNKNOWN);
+      assertThat(Pace.speed(none, 1)).isEqualTo(UNKNOWN);
+      assertThat(Pace.kmh(1, none)).isEqualTo(UNKNOWN);
+    }
+  }
+
+  @Test
+  void whatNoNumberCanHoldIsUnknown() {
+    assertThat(Pace.speed(Double.MAX_VALUE, Double.MIN_VALUE).known()).isFalse();
+    assertThat(Pace.kmh(Double.MAX_VALUE, 1).known()).isFalse();
+    assertThat(Pace.speed(Double.MAX_VALUE, 1).value()).isEqualTo(Double.MAX_VALUE);
   }
 }

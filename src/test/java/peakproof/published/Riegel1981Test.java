@@ -22,22 +22,22 @@ class Riegel1981Test {
 
   @Test
   void fiveKilometresToTen() {
-    assertThat(EnduranceTime.scaled(5000, 20 * 60, 10_000, 1.06))
+    assertThat(EnduranceTime.scaled(5000, 20 * 60, 10_000, 1.06).value())
         .isCloseTo(41 * 60 + 41.9, within(0.05));
   }
 
   @Test
   void tenKilometresToMarathon() {
-    assertThat(EnduranceTime.scaled(10_000, 40 * 60, Pace.MARATHON, 1.06))
+    assertThat(EnduranceTime.scaled(10_000, 40 * 60, Pace.MARATHON, 1.06).value())
         .isCloseTo(3 * 3600 + 4 * 60 + 0.5, within(0.05));
   }
 
   @Test
   void halfMarathonToMarathonByBothExponents() {
     double half = 95 * 60;
-    assertThat(EnduranceTime.scaled(HALF, half, Pace.MARATHON, 1.06))
+    assertThat(EnduranceTime.scaled(HALF, half, Pace.MARATHON, 1.06).value())
         .isCloseTo(3 * 3600 + 18 * 60 + 4, within(0.5));
-    assertThat(EnduranceTime.scaled(HALF, half, Pace.MARATHON, 1.10))
+    assertThat(EnduranceTime.scaled(HALF, half, Pace.MARATHON, 1.10).value())
         .isCloseTo(3 * 3600 + 23 * 60 + 38, within(0.5));
   }
 
@@ -60,5 +60,16 @@ class Riegel1981Test {
     double atTheOther = 2400 * Math.pow(2, 1.20);
     assertThat(EnduranceTime.personalExponent(10_000, 2400, 20_000, atTheOther, CONSTANTS))
         .isCloseTo(1.20, within(1e-9));
+  }
+
+  @Test
+  void nothingIsScaledWithoutTwoDistancesAndATime() {
+    for (double none : new double[] {0, -1, Double.NaN, Double.POSITIVE_INFINITY}) {
+      assertThat(EnduranceTime.scaled(none, 2400, 20_000, 1.06).known()).isFalse();
+      assertThat(EnduranceTime.scaled(10_000, none, 20_000, 1.06).known()).isFalse();
+      assertThat(EnduranceTime.scaled(10_000, 2400, none, 1.06).known()).isFalse();
+    }
+    assertThat(EnduranceTime.scaled(1, Double.MAX_VALUE, 2, 1.06).known()).isFalse();
+    assertThat(EnduranceTime.scaled(10_000, 2400, 20_000, Double.NaN).known()).isFalse();
   }
 }

@@ -47,7 +47,7 @@ public record WaterTable(List<Edition> editions) {
   public record Read(@Nullable WaterTable table, List<Fault> faults) {}
 
   /** Reads a table's file. */
-  public static Read read(String name, byte[] bytes) {
-    return WaterTableReader.read(name, bytes);
+  public static Read read(YamlTree.Parsed parsed) {
+    return WaterTableReader.read(parsed);
   }
 }

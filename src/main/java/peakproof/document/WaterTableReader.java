@@ -13,9 +13,8 @@ final class WaterTableReader {
     this.desk = desk;
   }
 
-  static WaterTable.Read read(String name, byte[] bytes) {
+  static WaterTable.Read read(YamlTree.Parsed parsed) {
     Faults faults = new Faults();
-    YamlTree.Parsed parsed = YamlTree.read(name, bytes);
     faults.addAll(parsed.faults());
     Tree tree = parsed.tree();
     List<WaterTable.Edition> editions = List.of();

@@ -13,13 +13,14 @@ import peakproof.measure.SessionLoad;
  */
 final class Loads {
   private final Timeline timeline;
+  private final Memo<peakproof.document.Session, Double> planned = new Memo<>(this::plannedOf);
   private final double scale;
 
   Loads(Timeline timeline, List<Followed.Pair> followed) {
     this.timeline = timeline;
     List<SessionLoad.Pair> pairs = new ArrayList<>();
     for (Followed.Pair pair : followed) {
-      Double planned = planned(pair.written());
+      Double planned = this.planned.of(pair.written());
       Double logged = SessionLoad.logged(pair.done().written);
       if (planned != null && logged != null) {
         pairs.add(new SessionLoad.Pair(planned, logged));
@@ -28,7 +29,7 @@ final class Loads {
     this.scale = SessionLoad.scale(pairs, timeline.constants());
   }
 
-  private @Nullable Double planned(peakproof.document.Session session) {
+  private @Nullable Double plannedOf(peakproof.document.Session session) {
     return SessionLoad.planned(session, timeline.calibration(), timeline.constants());
   }
 
@@ -42,8 +43,8 @@ final class Loads {
     if (!session.planned()) {
       return SessionLoad.logged(session.written);
     }
-    Double planned = planned(session.written);
-    return planned == null ? null : (Double) (scale * planned);
+    Double unscaled = planned.of(session.written);
+    return unscaled == null ? null : (Double) (scale * unscaled);
   }
 
   /** Load of a day, null when the day or one of its sessions is unknown. */

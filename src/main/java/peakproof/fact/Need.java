@@ -1,6 +1,7 @@
 package peakproof.fact;
 
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -360,12 +361,21 @@ public enum Need {
 
   /** All keys with the fields of windows. */
   public static Set<String> keysWithWindows() {
-    Set<String> keys = new TreeSet<>(keys());
-    Arrays.stream(Window.class.getMethods())
-        .filter(method -> method.getDeclaringClass() == Window.class)
-        .filter(method -> method.getParameterCount() == 0)
-        .forEach(method -> keys.add("window." + method.getName()));
-    return keys;
+    return WithWindows.KEYS;
+  }
+
+  /** Found out once, and not before somebody asks. */
+  private static final class WithWindows {
+    private static final Set<String> KEYS = keys();
+
+    private static Set<String> keys() {
+      Set<String> keys = new TreeSet<>(Need.keys());
+      Arrays.stream(Window.class.getMethods())
+          .filter(method -> method.getDeclaringClass() == Window.class)
+          .filter(method -> method.getParameterCount() == 0)
+          .forEach(method -> keys.add("window." + method.getName()));
+      return Collections.unmodifiableSet(keys);
+    }
   }
 
   private static boolean nothingToChange(Facts facts) {

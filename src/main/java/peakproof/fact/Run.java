@@ -19,7 +19,7 @@ public final class Run extends Session {
   /** True for a long run by the club's measure; false when its length is unknown. */
   public boolean longRun() {
     Double minutes = minutes();
-    return minutes != null && minutes >= timeline.longRunMinutes(this) - 1e-9;
+    return minutes != null && minutes >= timeline.longMinutes(this) - 1e-9;
   }
 
   /** True for a hard or long run. */

@@ -34,6 +34,7 @@ final class Timeline {
   private final Constants constants;
   private final Map<LocalDate, PlanWeek> writtenWeeks = new HashMap<>();
   private final TreeMap<LocalDate, Day> days = new TreeMap<>();
+  private final Memo<Session, Double> longMinutes = new Memo<>(this::longMinutesOf);
   private final List<Brick> bricks;
   private final Weeks weeks;
   private final RunHistory runs;
@@ -368,15 +369,14 @@ final class Timeline {
     return plan.weeks().isEmpty() ? null : plan.weeks().get(0).starts();
   }
 
-  double longRideMinutes(Ride ride) {
-    return longFrom(ride, constant(Constant.LONG_RIDE));
+  /** Minutes from which a ride or a run is a long one. */
+  double longMinutes(Session session) {
+    return Objects.requireNonNull(longMinutes.of(session));
   }
 
-  double longRunMinutes(Run run) {
-    return longFrom(run, constant(Constant.LONG_RUN));
-  }
-
-  private double longFrom(Session session, double usual) {
+  private double longMinutesOf(Session session) {
+    double usual =
+        constant(session.sport() == Sport.RUN ? Constant.LONG_RUN : Constant.LONG_RIDE);
     Double longest = knowsWeeksBefore(session) ? longestMinutesBefore(session) : null;
     double least = effort.shortCourse() ? usual * constant(Constant.LONG_SHORT_COURSE) : usual;
     return longest == null ? least : Math.min(least, constant(Constant.LONG_SHARE) * longest);

@@ -20,6 +20,7 @@ public final class Week implements Fact {
   private final Map<String, String> without;
   private final boolean interrupted;
   private final Timeline timeline;
+  private final @Nullable Double minutes;
 
   Week(
       Timeline timeline,
@@ -36,6 +37,7 @@ public final class Week implements Fact {
     this.pointer = pointer;
     this.without = without;
     this.interrupted = interrupted;
+    this.minutes = known() ? sum(days.stream().map(Day::minutes)) : null;
   }
 
   static LocalDate monday(LocalDate date) {
@@ -227,7 +229,7 @@ public final class Week implements Fact {
 
   /** Minutes of training; unknown when a day or a session's length is. */
   public @Nullable Double minutes() {
-    return known() ? sum(days.stream().map(Day::minutes)) : null;
+    return minutes;
   }
 
   /** Kilometres run; unknown when a day or a run's length is. */

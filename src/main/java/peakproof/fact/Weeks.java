@@ -22,6 +22,7 @@ final class Weeks {
   private final Timeline timeline;
   private final Plan plan;
   private final TreeMap<LocalDate, Week> weeks = new TreeMap<>();
+  private final Memo<Week, Boolean> wellBelow = new Memo<>(this::isWellBelow);
 
   Weeks(Timeline timeline, Plan plan, @Nullable Log log) {
     this.timeline = timeline;
@@ -76,6 +77,10 @@ final class Weeks {
 
   /** True when the week holds no more than the glossary's share of the best of the weeks before. */
   boolean wellBelow(Week week) {
+    return Objects.requireNonNull(wellBelow.of(week));
+  }
+
+  private boolean isWellBelow(Week week) {
     Double minutes = week.minutes();
     double best =
         before(week, (int) timeline.constant(Constant.LIGHTER_WEEKS)).stream()

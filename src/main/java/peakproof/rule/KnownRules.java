@@ -1,6 +1,7 @@
 package peakproof.rule;
 
 import org.jspecify.annotations.Nullable;
+import peakproof.document.YamlTree;
 
 /** Rules that were found sound and compiled before, by what they were made of. */
 public interface KnownRules {
@@ -9,6 +10,9 @@ public interface KnownRules {
 
   /** Keeps a rule for the next time, if it can. */
   void keep(RuleKey key, CompiledRule rule);
+
+  /** What a YAML file of the rules holds, read anew unless it is known. */
+  YamlTree.Parsed tree(String file, byte[] bytes, String hash);
 
   /** Knows nothing and keeps nothing. */
   static KnownRules none() {
@@ -20,6 +24,11 @@ public interface KnownRules {
 
       @Override
       public void keep(RuleKey key, CompiledRule rule) {}
+
+      @Override
+      public YamlTree.Parsed tree(String file, byte[] bytes, String hash) {
+        return YamlTree.read(file, bytes);
+      }
     };
   }
 }

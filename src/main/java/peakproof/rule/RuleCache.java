@@ -22,6 +22,7 @@ import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import peakproof.document.YamlTree;
 
 /**
  * A club's rules as classes, kept in a folder between runs. The shipped rules are never taken from
@@ -88,6 +89,12 @@ public final class RuleCache implements KnownRules {
     } catch (IOException | UnsupportedOperationException | SecurityException costsTimeOnly) {
       // Nothing is kept, and the next run compiles again.
     }
+  }
+
+  /** Texts are never taken from the folder, where nothing could vet them. */
+  @Override
+  public YamlTree.Parsed tree(String file, byte[] bytes, String hash) {
+    return shipped.tree(file, bytes, hash);
   }
 
   /** One file for each rule of each build; null when no build tells what the classes were for. */

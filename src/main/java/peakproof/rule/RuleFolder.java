@@ -183,12 +183,13 @@ public final class RuleFolder {
       }
     }
     byte[] card = stem.endings().contains(CARD) ? bytes(stem.file(CARD)) : null;
-    if (card != null) {
-      readCard(stem, card);
+    String cardHash = card == null ? null : RuleKey.hash(card);
+    if (card != null && cardHash != null) {
+      readCard(stem, known.tree(RuleListing.slashes(stem.file(CARD)), card, cardHash));
     }
     byte[] logic = stem.endings().contains(LOGIC) ? bytes(stem.file(LOGIC)) : null;
     if (logic != null) {
-      readLogic(stem, card, logic);
+      readLogic(stem, cardHash, logic);
     }
     byte[] examples =
         caseReader != null && stem.endings().contains(CASES) ? bytes(stem.file(CASES)) : null;
@@ -199,10 +200,10 @@ public final class RuleFolder {
     }
   }
 
-  private void readLogic(Stem stem, byte @Nullable [] card, byte[] logic) {
+  private void readLogic(Stem stem, @Nullable String card, byte[] logic) {
     String slug = stem.slug();
     if (card != null) {
-      RuleKey key = RuleKey.of(slug, stem.theme(), card, logic);
+      RuleKey key = RuleKey.of(slug, stem.theme(), card, RuleKey.hash(logic));
       keys.put(slug, key);
       CompiledRule before = known.find(key);
       if (before != null) {
@@ -216,8 +217,7 @@ public final class RuleFolder {
     sources.add(new RuleCompiler.Source(slug, stem.theme(), text));
   }
 
-  private void readCard(Stem stem, byte[] bytes) {
-    YamlTree.Parsed parsed = tree(stem.file(CARD), bytes);
+  private void readCard(Stem stem, YamlTree.Parsed parsed) {
     faults.addAll(parsed.faults());
     if (parsed.tree() == null || !parsed.faults().isEmpty()) {
       return;
@@ -231,8 +231,8 @@ public final class RuleFolder {
     return RuleListing.bytes(file, faults);
   }
 
-  private static YamlTree.Parsed tree(Path file, byte[] bytes) {
-    return YamlTree.read(RuleListing.slashes(file), bytes);
+  private YamlTree.Parsed tree(Path file, byte[] bytes) {
+    return known.tree(RuleListing.slashes(file), bytes, RuleKey.hash(bytes));
   }
 
   private Map<String, Card.Setting> readMeasures(Path file) {
@@ -277,7 +277,7 @@ public final class RuleFolder {
 
   /** A table with a fault answers no question. */
   private WaterTable readWater(Path file) {
-    WaterTable.Read read = WaterTable.read(RuleListing.slashes(file), RuleListing.bytes(file));
+    WaterTable.Read read = WaterTable.read(tree(file, RuleListing.bytes(file)));
     faults.addAll(read.faults());
     return read.table() == null ? waterTable : read.table();
   }

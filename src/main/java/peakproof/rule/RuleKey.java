@@ -1,6 +1,5 @@
 package peakproof.rule;
 
-import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -12,20 +11,15 @@ import java.util.HexFormat;
  * @param hash SHA-256, 64 hexadecimal digits
  */
 record RuleKey(String slug, String hash) {
-  /** The key of a rule's two files as they are. */
-  static RuleKey of(String slug, String theme, byte[] card, byte[] logic) {
-    MessageDigest digest = digest();
-    add(digest, slug.getBytes(StandardCharsets.UTF_8));
-    add(digest, theme.getBytes(StandardCharsets.UTF_8));
-    add(digest, card);
-    add(digest, logic);
-    return new RuleKey(slug, HexFormat.of().formatHex(digest.digest()));
+  /** The key of a rule by the hashes of its two files as they are. */
+  static RuleKey of(String slug, String theme, String card, String logic) {
+    return new RuleKey(
+        slug, hash((theme + "/" + slug + " " + card + " " + logic).getBytes(StandardCharsets.UTF_8)));
   }
 
-  /** Each part goes after its length, so that none can pass for the end of another. */
-  private static void add(MessageDigest digest, byte[] part) {
-    digest.update(ByteBuffer.allocate(Integer.BYTES).putInt(0, part.length));
-    digest.update(part);
+  /** SHA-256 of some bytes, 64 hexadecimal digits. */
+  static String hash(byte[] bytes) {
+    return HexFormat.of().formatHex(digest().digest(bytes));
   }
 
   static MessageDigest digest() {

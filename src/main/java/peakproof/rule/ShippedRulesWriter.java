@@ -1,23 +1,28 @@
 package peakproof.rule;
 
+import java.io.ByteArrayOutputStream;
+import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import peakproof.document.TreeBytes;
+import peakproof.document.YamlTree;
 
 /** The step of the build that compiles the shipped rules into the program's classes. */
 public final class ShippedRulesWriter implements KnownRules {
   private final Path classes;
-  private final List<String> index = new ArrayList<>();
+  private final Map<String, String> models = new TreeMap<>();
+  private final Map<String, byte[]> trees = new TreeMap<>();
 
   private ShippedRulesWriter(Path classes) {
     this.classes = classes;
@@ -41,11 +46,7 @@ public final class ShippedRulesWriter implements KnownRules {
       ShippedRulesWriter writer = new ShippedRulesWriter(classes);
       String build = build(classes, engine);
       Ruleset read = RuleFolder.toJudge(List.of(rules), writer);
-      Collections.sort(writer.index);
-      writer.index.add(0, build);
-      put(
-          classes.resolve(ShippedRules.INDEX.substring(1)),
-          (String.join("\n", writer.index) + "\n").getBytes(StandardCharsets.UTF_8));
+      put(classes.resolve(ShippedRules.INDEX.substring(1)), writer.index(build));
       return read;
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -59,8 +60,41 @@ public final class ShippedRulesWriter implements KnownRules {
 
   @Override
   public void keep(RuleKey key, CompiledRule rule) {
-    index.add(key.hash() + " " + String.join(" ", rule.models()));
+    models.put(key.hash(), String.join(" ", rule.models()));
     rule.classes().forEach((name, bytes) -> put(classes.resolve(file(name)), bytes));
+  }
+
+  @Override
+  public YamlTree.Parsed tree(String file, byte[] bytes, String hash) {
+    YamlTree.Parsed parsed = YamlTree.read(file, bytes);
+    if (parsed.tree() != null && parsed.faults().isEmpty()) {
+      ByteArrayOutputStream tree = new ByteArrayOutputStream();
+      try {
+        TreeBytes.write(parsed.tree(), new DataOutputStream(tree));
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+      trees.put(hash, tree.toByteArray());
+    }
+    return parsed;
+  }
+
+  private byte[] index(String build) throws IOException {
+    ByteArrayOutputStream index = new ByteArrayOutputStream();
+    DataOutputStream out = new DataOutputStream(index);
+    out.writeUTF(build);
+    out.writeShort(models.size());
+    for (Map.Entry<String, String> model : models.entrySet()) {
+      out.writeUTF(model.getKey());
+      out.writeUTF(model.getValue());
+    }
+    out.writeShort(trees.size());
+    for (Map.Entry<String, byte[]> tree : trees.entrySet()) {
+      out.writeUTF(tree.getKey());
+      out.writeInt(tree.getValue().length);
+      out.write(tree.getValue());
+    }
+    return index.toByteArray();
   }
 
   private static String file(String className) {

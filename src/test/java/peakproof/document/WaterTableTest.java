@@ -70,6 +70,6 @@ class WaterTableTest {
   }
 
   private static WaterTable.Read read(String text) {
-    return WaterTable.read("water.yaml", text.getBytes(StandardCharsets.UTF_8));
+    return WaterTable.read(YamlTree.read("water.yaml", text.getBytes(StandardCharsets.UTF_8)));
   }
 }

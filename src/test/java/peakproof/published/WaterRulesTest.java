@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import peakproof.document.WaterTable;
+import peakproof.document.YamlTree;
 import peakproof.measure.ShippedConstants;
 import peakproof.measure.WaterTemperature;
 import peakproof.measure.WaterTemperature.Ruled;
@@ -132,7 +133,7 @@ class WaterRulesTest {
   private static WaterTable shipped() {
     try {
       byte[] bytes = Files.readAllBytes(Path.of("rules", "water-temperature.yaml"));
-      WaterTable.Read read = WaterTable.read("water-temperature.yaml", bytes);
+      WaterTable.Read read = WaterTable.read(YamlTree.read("water-temperature.yaml", bytes));
       assertThat(read.faults()).isEmpty();
       return read.table();
     } catch (IOException e) {

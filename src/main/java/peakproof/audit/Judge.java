@@ -101,7 +101,7 @@ final class Judge {
     if (judged.isEmpty()) {
       return reports;
     }
-    KieSession session = rules.knowledge().newKieSession();
+    KieSession session = rules.knowledge().get().newKieSession();
     try {
       session.setGlobal("findings", reports);
       facts.all().forEach(session::insert);

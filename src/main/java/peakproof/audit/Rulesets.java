@@ -7,12 +7,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.FutureTask;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Fault;
 import peakproof.document.House;
+import peakproof.rule.Later;
 import peakproof.rule.Ruleset;
 
 /**
@@ -22,28 +21,18 @@ import peakproof.rule.Ruleset;
 final class Rulesets {
   private final List<Path> folders;
   private final Function<List<Path>, Ruleset> reading;
-  private final FutureTask<Ruleset> shared;
+  private final Later<Ruleset> shared;
   private final Map<List<Path>, Ruleset> ofHouses = new ConcurrentHashMap<>();
 
   /** Begins to read the shared rules, while others read documents. */
   Rulesets(List<Path> folders, Function<List<Path>, Ruleset> reading) {
     this.folders = folders;
     this.reading = reading;
-    this.shared = new FutureTask<>(() -> reading.apply(folders));
-    Thread reader = new Thread(shared, "rules");
-    reader.setDaemon(true);
-    reader.start();
+    this.shared = Later.of("rules", () -> reading.apply(folders));
   }
 
   Ruleset shared() {
-    try {
-      return shared.get();
-    } catch (ExecutionException mistake) {
-      throw new IllegalStateException("the rules cannot be read", mistake.getCause());
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException(e);
-    }
+    return shared.get();
   }
 
   /** The rules for the plans of a house; its own folders count once, however they are named. */

@@ -12,7 +12,7 @@ public interface KnownRules {
   void keep(RuleKey key, CompiledRule rule);
 
   /** What a YAML file of the rules holds, read anew unless it is known. */
-  YamlTree.Parsed tree(String file, byte[] bytes, String hash);
+  YamlTree.Parsed tree(String file, byte[] bytes);
 
   /** Knows nothing and keeps nothing. */
   static KnownRules none() {
@@ -26,7 +26,7 @@ public interface KnownRules {
       public void keep(RuleKey key, CompiledRule rule) {}
 
       @Override
-      public YamlTree.Parsed tree(String file, byte[] bytes, String hash) {
+      public YamlTree.Parsed tree(String file, byte[] bytes) {
         return YamlTree.read(file, bytes);
       }
     };

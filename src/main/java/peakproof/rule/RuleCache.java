@@ -93,8 +93,8 @@ public final class RuleCache implements KnownRules {
 
   /** Texts are never taken from the folder, where nothing could vet them. */
   @Override
-  public YamlTree.Parsed tree(String file, byte[] bytes, String hash) {
-    return shipped.tree(file, bytes, hash);
+  public YamlTree.Parsed tree(String file, byte[] bytes) {
+    return shipped.tree(file, bytes);
   }
 
   /** One file for each rule of each build; null when no build tells what the classes were for. */

@@ -100,7 +100,7 @@ public final class RuleFolder {
     return new Ruleset(
         sound,
         former,
-        Engine.load(classes),
+        Later.of("engine", () -> Engine.load(classes)),
         origin,
         measures,
         waterTable,
@@ -183,13 +183,12 @@ public final class RuleFolder {
       }
     }
     byte[] card = stem.endings().contains(CARD) ? bytes(stem.file(CARD)) : null;
-    String cardHash = card == null ? null : RuleKey.hash(card);
-    if (card != null && cardHash != null) {
-      readCard(stem, known.tree(RuleListing.slashes(stem.file(CARD)), card, cardHash));
+    if (card != null) {
+      readCard(stem, tree(stem.file(CARD), card));
     }
     byte[] logic = stem.endings().contains(LOGIC) ? bytes(stem.file(LOGIC)) : null;
     if (logic != null) {
-      readLogic(stem, cardHash, logic);
+      readLogic(stem, card, logic);
     }
     byte[] examples =
         caseReader != null && stem.endings().contains(CASES) ? bytes(stem.file(CASES)) : null;
@@ -200,10 +199,10 @@ public final class RuleFolder {
     }
   }
 
-  private void readLogic(Stem stem, @Nullable String card, byte[] logic) {
+  private void readLogic(Stem stem, byte @Nullable [] card, byte[] logic) {
     String slug = stem.slug();
     if (card != null) {
-      RuleKey key = RuleKey.of(slug, stem.theme(), card, RuleKey.hash(logic));
+      RuleKey key = new RuleKey(stem.theme(), slug, card, logic);
       keys.put(slug, key);
       CompiledRule before = known.find(key);
       if (before != null) {
@@ -232,7 +231,7 @@ public final class RuleFolder {
   }
 
   private YamlTree.Parsed tree(Path file, byte[] bytes) {
-    return known.tree(RuleListing.slashes(file), bytes, RuleKey.hash(bytes));
+    return known.tree(RuleListing.slashes(file), bytes);
   }
 
   private Map<String, Card.Setting> readMeasures(Path file) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.kie.api.KieBase;
 import peakproof.document.Fault;
@@ -18,6 +19,7 @@ import peakproof.measure.Constants;
  *
  * @param cards by slug; only of rules that can run
  * @param formerNames slugs by their former names
+ * @param knowledge what the engine makes of the rules, once it is made
  * @param origin the files of every rule there is, sound or not, without their endings
  * @param measures the settings of {@code measures.yaml}
  * @param waterTable the rule books' water temperatures, as {@code water-temperature.yaml} has them
@@ -28,7 +30,7 @@ import peakproof.measure.Constants;
 public record Ruleset(
     Map<String, Card> cards,
     Map<String, String> formerNames,
-    KieBase knowledge,
+    Supplier<KieBase> knowledge,
     Map<String, Path> origin,
     Map<String, Card.Setting> measures,
     WaterTable waterTable,

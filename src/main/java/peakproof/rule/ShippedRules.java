@@ -6,6 +6,7 @@ import java.io.DataInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,23 +19,33 @@ import peakproof.document.YamlTree;
  * been changed since is not among them.
  */
 public final class ShippedRules implements KnownRules {
-  /** Beside the rules' classes: the build, each rule's key with its model, each file's tree. */
+  /**
+   * Beside the rules' classes: the build, each rule to the byte with its model, each file with its
+   * tree.
+   */
   static final String INDEX = "/peakproof/rules/index";
 
   private final @Nullable String build;
-  private final Map<String, String> models = new HashMap<>();
-  private final Map<String, byte[]> trees = new HashMap<>();
+  private final Map<String, RuleKey> keys = new HashMap<>();
+  private final Map<String, CompiledRule> rules = new HashMap<>();
+  private final Map<ByteBuffer, byte[]> trees = new HashMap<>();
 
   private ShippedRules(@Nullable DataInputStream in) throws IOException {
     build = in == null ? null : in.readUTF();
     if (in != null) {
       for (int left = in.readUnsignedShort(); left > 0; left--) {
-        models.put(in.readUTF(), in.readUTF());
+        RuleKey key = new RuleKey(in.readUTF(), in.readUTF(), bytes(in), bytes(in));
+        keys.put(key.slug(), key);
+        rules.put(key.slug(), new CompiledRule(Map.of(), List.of(in.readUTF())));
       }
       for (int left = in.readUnsignedShort(); left > 0; left--) {
-        trees.put(in.readUTF(), in.readNBytes(in.readInt()));
+        trees.put(ByteBuffer.wrap(bytes(in)), bytes(in));
       }
     }
+  }
+
+  private static byte[] bytes(DataInputStream in) throws IOException {
+    return in.readNBytes(in.readInt());
   }
 
   /** Those of this program; none when it runs from classes that no build has finished. */
@@ -54,16 +65,16 @@ public final class ShippedRules implements KnownRules {
 
   @Override
   public @Nullable CompiledRule find(RuleKey key) {
-    String model = models.get(key.hash());
-    return model == null ? null : new CompiledRule(Map.of(), List.of(model));
+    RuleKey shipped = keys.get(key.slug());
+    return shipped != null && shipped.matches(key) ? rules.get(key.slug()) : null;
   }
 
   @Override
   public void keep(RuleKey key, CompiledRule rule) {}
 
   @Override
-  public YamlTree.Parsed tree(String file, byte[] bytes, String hash) {
-    byte[] known = trees.get(hash);
+  public YamlTree.Parsed tree(String file, byte[] bytes) {
+    byte[] known = trees.get(ByteBuffer.wrap(bytes));
     if (known == null) {
       return YamlTree.read(file, bytes);
     }

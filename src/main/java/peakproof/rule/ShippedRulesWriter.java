@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,6 +13,7 @@ import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -21,8 +23,9 @@ import peakproof.document.YamlTree;
 /** The step of the build that compiles the shipped rules into the program's classes. */
 public final class ShippedRulesWriter implements KnownRules {
   private final Path classes;
+  private final Map<String, RuleKey> keys = new TreeMap<>();
   private final Map<String, String> models = new TreeMap<>();
-  private final Map<String, byte[]> trees = new TreeMap<>();
+  private final Map<ByteBuffer, byte[]> trees = new TreeMap<>();
 
   private ShippedRulesWriter(Path classes) {
     this.classes = classes;
@@ -60,12 +63,13 @@ public final class ShippedRulesWriter implements KnownRules {
 
   @Override
   public void keep(RuleKey key, CompiledRule rule) {
-    models.put(key.hash(), String.join(" ", rule.models()));
+    keys.put(key.slug(), key);
+    models.put(key.slug(), String.join(" ", rule.models()));
     rule.classes().forEach((name, bytes) -> put(classes.resolve(file(name)), bytes));
   }
 
   @Override
-  public YamlTree.Parsed tree(String file, byte[] bytes, String hash) {
+  public YamlTree.Parsed tree(String file, byte[] bytes) {
     YamlTree.Parsed parsed = YamlTree.read(file, bytes);
     if (parsed.tree() != null && parsed.faults().isEmpty()) {
       ByteArrayOutputStream tree = new ByteArrayOutputStream();
@@ -74,7 +78,7 @@ public final class ShippedRulesWriter implements KnownRules {
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       }
-      trees.put(hash, tree.toByteArray());
+      trees.put(ByteBuffer.wrap(bytes), tree.toByteArray());
     }
     return parsed;
   }
@@ -83,18 +87,25 @@ public final class ShippedRulesWriter implements KnownRules {
     ByteArrayOutputStream index = new ByteArrayOutputStream();
     DataOutputStream out = new DataOutputStream(index);
     out.writeUTF(build);
-    out.writeShort(models.size());
-    for (Map.Entry<String, String> model : models.entrySet()) {
-      out.writeUTF(model.getKey());
-      out.writeUTF(model.getValue());
+    out.writeShort(keys.size());
+    for (RuleKey key : keys.values()) {
+      out.writeUTF(key.theme());
+      out.writeUTF(key.slug());
+      bytes(key.card(), out);
+      bytes(key.logic(), out);
+      out.writeUTF(Objects.requireNonNull(models.get(key.slug())));
     }
     out.writeShort(trees.size());
-    for (Map.Entry<String, byte[]> tree : trees.entrySet()) {
-      out.writeUTF(tree.getKey());
-      out.writeInt(tree.getValue().length);
-      out.write(tree.getValue());
+    for (Map.Entry<ByteBuffer, byte[]> tree : trees.entrySet()) {
+      bytes(tree.getKey().array(), out);
+      bytes(tree.getValue(), out);
     }
     return index.toByteArray();
+  }
+
+  private static void bytes(byte[] bytes, DataOutputStream out) throws IOException {
+    out.writeInt(bytes.length);
+    out.write(bytes);
   }
 
   private static String file(String className) {

@@ -122,7 +122,7 @@ public final class RuleVariants {
     return new Ruleset(
         Map.of(card.rule(), card),
         Map.of(),
-        knowledge,
+        () -> knowledge,
         shipped.origin(),
         shipped.measures(),
         shipped.waterTable(),

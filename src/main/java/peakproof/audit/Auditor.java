@@ -3,6 +3,7 @@ package peakproof.audit;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Documents;
@@ -33,8 +34,9 @@ public final class Auditor {
   }
 
   /** Reads the rules to judge by, and compiles those that are not known. */
-  public static Auditor load(List<Path> ruleFolders, KnownRules known) {
-    return new Auditor(new Rulesets(ruleFolders, folders -> RuleFolder.toJudge(folders, known)));
+  public static Auditor load(List<Path> ruleFolders, Supplier<KnownRules> known) {
+    return new Auditor(
+        new Rulesets(ruleFolders, folders -> RuleFolder.toJudge(folders, known.get())));
   }
 
   /** What the user chose; null where nothing. */

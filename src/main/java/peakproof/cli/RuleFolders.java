@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import peakproof.rule.KnownRules;
@@ -32,11 +33,13 @@ final class RuleFolders {
       description = "Compile the club's rules anew, and keep nothing of them for the next run.")
   private boolean withoutCache;
 
-  /** The rules that need not be compiled again. */
-  KnownRules known(Surroundings surroundings) {
-    ShippedRules shipped = ShippedRules.ofThisProgram();
+  /** The rules that need not be compiled again, found out where the rules are read. */
+  Supplier<KnownRules> known(Surroundings surroundings) {
     Path folder = withoutCache ? null : CacheFolder.of(surroundings);
-    return folder == null ? shipped : new RuleCache(folder.resolve("rules"), shipped);
+    return () -> {
+      ShippedRules shipped = ShippedRules.ofThisProgram();
+      return folder == null ? shipped : RuleCache.of(folder.resolve("rules"), shipped);
+    };
   }
 
   /** The folders in order, or a usage fault when one is no folder. */

@@ -375,8 +375,7 @@ final class Timeline {
   }
 
   private double longMinutesOf(Session session) {
-    double usual =
-        constant(session.sport() == Sport.RUN ? Constant.LONG_RUN : Constant.LONG_RIDE);
+    double usual = constant(session.sport() == Sport.RUN ? Constant.LONG_RUN : Constant.LONG_RIDE);
     Double longest = knowsWeeksBefore(session) ? longestMinutesBefore(session) : null;
     double least = effort.shortCourse() ? usual * constant(Constant.LONG_SHORT_COURSE) : usual;
     return longest == null ? least : Math.min(least, constant(Constant.LONG_SHARE) * longest);

@@ -15,7 +15,6 @@ import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -41,24 +40,35 @@ public final class RuleCache implements KnownRules {
   private static final int MOST_ENTRIES = 2_000;
 
   private final Path folder;
-  private final ShippedRules shipped;
+  private final KnownRules shipped;
+  private final String build;
   private final Supplier<AllowedMembers> allowed;
 
-  /** A cache in a folder, which need not exist yet. */
-  public RuleCache(Path folder, ShippedRules shipped) {
+  /**
+   * A cache in a folder, which need not exist yet.
+   *
+   * @param build tells the program whose classes are kept from every other
+   */
+  RuleCache(Path folder, KnownRules shipped, String build) {
     this.folder = folder;
     this.shipped = shipped;
+    this.build = build;
     this.allowed = Once.of(() -> AllowedMembers.of(FactTypes.shipped()));
+  }
+
+  /** The shipped rules and a cache; they alone when no build tells what the classes were for. */
+  public static KnownRules of(Path folder, ShippedRules shipped) {
+    return shipped.build() == null ? shipped : new RuleCache(folder, shipped, shipped.build());
   }
 
   @Override
   public @Nullable CompiledRule find(RuleKey key) {
     CompiledRule known = shipped.find(key);
-    Path file = file(key);
-    if (known != null || file == null) {
-      return known;
-    }
-    CompiledRule read = read(file);
+    return known == null ? kept(key) : known;
+  }
+
+  private @Nullable CompiledRule kept(RuleKey key) {
+    CompiledRule read = read(file(key));
     return read != null && sound(key, read) ? read : null;
   }
 
@@ -72,9 +82,6 @@ public final class RuleCache implements KnownRules {
   @Override
   public void keep(RuleKey key, CompiledRule rule) {
     Path file = file(key);
-    if (file == null) {
-      return;
-    }
     try {
       Files.createDirectories(folder);
       Path draft = Files.createTempFile(folder, key.slug(), ".draft");
@@ -97,17 +104,10 @@ public final class RuleCache implements KnownRules {
     return shipped.tree(file, bytes);
   }
 
-  /** One file for each rule of each build; null when no build tells what the classes were for. */
-  private @Nullable Path file(RuleKey key) {
-    if (shipped.build() == null) {
-      return null;
-    }
-    byte[] all =
-        RuleKey.digest()
-            .digest(
-                (shipped.build() + Runtime.version().feature() + key.hash())
-                    .getBytes(StandardCharsets.UTF_8));
-    return folder.resolve(HexFormat.of().formatHex(all) + ENDING);
+  /** One file for each rule of each build under each Java. */
+  private Path file(RuleKey key) {
+    String all = build + " " + Runtime.version().feature() + " " + key.hash();
+    return folder.resolve(RuleKey.hash(all.getBytes(StandardCharsets.UTF_8)) + ENDING);
   }
 
   private static @Nullable CompiledRule read(Path file) {

@@ -44,6 +44,11 @@ public final class ShippedRules implements KnownRules {
     }
   }
 
+  /** Those of an index. */
+  static ShippedRules read(DataInputStream index) throws IOException {
+    return new ShippedRules(index);
+  }
+
   private static byte[] bytes(DataInputStream in) throws IOException {
     return in.readNBytes(in.readInt());
   }
@@ -51,8 +56,7 @@ public final class ShippedRules implements KnownRules {
   /** Those of this program; none when it runs from classes that no build has finished. */
   public static ShippedRules ofThisProgram() {
     try (InputStream in = ShippedRules.class.getResourceAsStream(INDEX)) {
-      return new ShippedRules(
-          in == null ? null : new DataInputStream(new BufferedInputStream(in)));
+      return new ShippedRules(in == null ? null : new DataInputStream(new BufferedInputStream(in)));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

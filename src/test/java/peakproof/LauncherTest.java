@@ -188,7 +188,7 @@ class LauncherTest {
     assertThat(run().out()).doesNotContain("Archive");
     Path beside = home.resolve("target/peakproof-java-unknown.jsa");
     Files.writeString(beside, "");
-    assertThat(run().out()).contains("<-XX:SharedArchiveFile=" + beside + ">\n<-Dpeakproof.home=");
+    assertThat(run().out()).contains("<-XX:SharedArchiveFile=" + beside + ">\n");
     java(tools.resolve("java"), "25.0.1");
     assertThat(run().out()).doesNotContain("Archive");
     Path kept = Files.createDirectories(folder.resolve("cache/peakproof"));
@@ -196,6 +196,18 @@ class LauncherTest {
     Files.writeString(cached, "");
     environment.put("XDG_CACHE_HOME", folder.resolve("cache").toString());
     assertThat(run().out()).contains("<-XX:AOTCache=" + cached + ">\n");
+  }
+
+  @Test
+  void startsWithoutAnArchiveThatBringsJavaDown() throws IOException {
+    jar(Instant.now());
+    script(
+        tools.resolve("java"),
+        "[ \"$*\" = -version ] && { echo 'openjdk version \"17\"' >&2; exit; }\n"
+            + "case $* in *Archive*) echo '# A fatal error' >&2; exit 134 ;; esac\n"
+            + "echo report; exit 101");
+    Files.writeString(home.resolve("target/peakproof-java-unknown.jsa"), "");
+    assertThat(run("audit", "plans")).isEqualTo(new Ended(1, "report\n", "# A fatal error\n"));
   }
 
   @Test

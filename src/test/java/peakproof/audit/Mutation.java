@@ -8,7 +8,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import peakproof.audit.Pliable.Spot;
 
-/** One way to spoil a dossier, whatever stands in it. */
+/**
+ * One way to spoil a dossier. What a later one needs stands in it after all earlier ones; the last
+ * two leave no shape to rely on.
+ */
 enum Mutation {
   SCALE_A_SESSION {
     @Override
@@ -106,23 +109,6 @@ enum Mutation {
       day.put(sign.key(), sign.value());
     }
   },
-  DROP_AN_ENTRY {
-    @Override
-    void apply(PliableDossier it, Random random) {
-      Spot spot = pick(it.spots(any -> true), random);
-      spot.map().remove(spot.key());
-    }
-  },
-  EXCHANGE_TWO_VALUES {
-    @Override
-    void apply(PliableDossier it, Random random) {
-      Spot one = pick(it.spots(any -> true), random);
-      Spot other = pick(it.spots(spot -> spot.key().equals(one.key())), random);
-      Object value = one.value();
-      one.set(Pliable.copy(other.value()));
-      other.set(Pliable.copy(value));
-    }
-  },
   AROUND_MIDNIGHT {
     @Override
     void apply(PliableDossier it, Random random) {
@@ -142,6 +128,23 @@ enum Mutation {
       Map<String, Object> athlete = Pliable.map(it.plan().get("athlete"));
       athlete.put("sex", "female".equals(athlete.get("sex")) ? "male" : "female");
       athlete.put("born", String.valueOf(1945 + random.nextInt(70)));
+    }
+  },
+  DROP_AN_ENTRY {
+    @Override
+    void apply(PliableDossier it, Random random) {
+      Spot spot = pick(it.spots(any -> true), random);
+      spot.map().remove(spot.key());
+    }
+  },
+  EXCHANGE_TWO_VALUES {
+    @Override
+    void apply(PliableDossier it, Random random) {
+      Spot one = pick(it.spots(any -> true), random);
+      Spot other = pick(it.spots(spot -> spot.key().equals(one.key())), random);
+      Object value = one.value();
+      one.set(Pliable.copy(other.value()));
+      other.set(Pliable.copy(value));
     }
   };
 
@@ -166,7 +169,8 @@ enum Mutation {
 
   abstract void apply(PliableDossier it, Random random);
 
-  private static String scaled(String text, double factor) {
+  /** The text with every amount of time or way in it multiplied. */
+  static String scaled(String text, double factor) {
     return AMOUNT
         .matcher(text)
         .replaceAll(

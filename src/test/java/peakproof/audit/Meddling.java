@@ -50,8 +50,7 @@ enum Meddling {
 
   private List<Spot> spots(PliableDossier dossier) {
     List<Spot> spots = new ArrayList<>();
-    parts(dossier)
-        .forEach(map -> map.keySet().forEach(key -> spots.add(new Spot(map, key))));
+    parts(dossier).forEach(map -> map.keySet().forEach(key -> spots.add(new Spot(map, key))));
     return spots.stream().filter(spot -> !KEPT.contains(spot.key())).toList();
   }
 
@@ -69,9 +68,7 @@ enum Meddling {
               .filter(Map.class::isInstance)
               .map(Pliable::map);
       default ->
-          dossier
-              .spots(spot -> spot.key().equals(part) && isSession(spot.map()))
-              .stream()
+          dossier.spots(spot -> spot.key().equals(part) && isSession(spot.map())).stream()
               .map(Spot::map);
     };
   }

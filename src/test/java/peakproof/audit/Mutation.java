@@ -105,7 +105,10 @@ enum Mutation {
     void apply(PliableDossier it, Random random) {
       Map<String, Object> days = it.logDays();
       Map<String, Object> day = Pliable.map(days.get(pick(List.copyOf(days.keySet()), random)));
-      Spot sign = pick(SIGNS.stream().map(text -> Pliable.spots(Pliable.read(text)).get(0)).toList(), random);
+      Spot sign =
+          pick(
+              SIGNS.stream().map(text -> Pliable.spots(Pliable.read(text)).get(0)).toList(),
+              random);
       day.put(sign.key(), sign.value());
     }
   },
@@ -151,8 +154,25 @@ enum Mutation {
   private static final List<String> SPORTS = List.of("swim", "bike", "run", "strength");
   private static final List<String> TAGS =
       List.of(
-          "kit", "practise", "company", "where", "fuel", "aero", "water", "purpose", "rpe", "time",
-          "heart-rate", "power", "distance", "morning", "focus", "then", "load", "for", "health");
+          "kit",
+          "practise",
+          "company",
+          "where",
+          "fuel",
+          "aero",
+          "water",
+          "purpose",
+          "rpe",
+          "time",
+          "heart-rate",
+          "power",
+          "distance",
+          "morning",
+          "focus",
+          "then",
+          "load",
+          "for",
+          "health");
   private static final List<String> SIGNS =
       List.of(
           "ill: {signs: [aches], fever: yes, kind: virus}",
@@ -165,7 +185,8 @@ enum Mutation {
       Map.of(
           "km", "mi", "m", "yd", "C", "F", "min", "h", "h", "min", "kg", "lb", "l", "ml", "g/h",
           "mg/h", "ml/h", "l/h");
-  private static final Pattern AMOUNT = Pattern.compile("(?<![x@\\d:.])\\d+(?=min|km|h\\b)|\\d{3,}");
+  private static final Pattern AMOUNT =
+      Pattern.compile("(?<![x@\\d:.])\\d+(?=min|km|h\\b)|\\d{3,}");
 
   abstract void apply(PliableDossier it, Random random);
 
@@ -173,8 +194,7 @@ enum Mutation {
   static String scaled(String text, double factor) {
     return AMOUNT
         .matcher(text)
-        .replaceAll(
-            amount -> String.valueOf(Math.round(Long.parseLong(amount.group()) * factor)));
+        .replaceAll(amount -> String.valueOf(Math.round(Long.parseLong(amount.group()) * factor)));
   }
 
   private static boolean text(Spot spot) {

@@ -114,7 +114,10 @@ class MutationsTest {
     assertThat(
             sample()
                 .filter(plan -> plan.said.refused.isEmpty())
-                .map(plan -> plan.name + different(plan.said.outcomes, said(plan.dossier.judgedRewritten())))
+                .map(
+                    plan ->
+                        plan.name
+                            + different(plan.said.outcomes, said(plan.dossier.judgedRewritten())))
                 .filter(text -> text.contains("instead of")))
         .isEmpty();
   }

@@ -63,7 +63,9 @@ final class Pliable {
     return new Tree.Scalar(place, (String) value);
   }
 
-  /** The same content in another dress: on one line, in quotes, the keys from the last to the first. */
+  /**
+   * The same content in another dress: on one line, in quotes, the keys from the last to the first.
+   */
   static String rewritten(Object value) {
     if (value instanceof Map<?, ?> map) {
       List<String> entries = new ArrayList<>();

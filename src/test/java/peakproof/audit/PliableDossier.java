@@ -87,7 +87,6 @@ final class PliableDossier {
         .toList();
   }
 
-
   /** Written to files in another way and judged. */
   Auditor.Outcome judgedRewritten() {
     return new PliableDossier(reread(plan), reread(event), reread(log), asOf).judged();
@@ -109,7 +108,6 @@ final class PliableDossier {
     Dossier dossier = reading.dossier();
     return dossier == null
         ? new Auditor.Outcome.Wrong(reading.faults())
-        : Shipped.auditor()
-            .audit(dossier, Resolution.of(Shipped.auditor().rules(), dossier), asOf);
+        : Shipped.auditor().audit(dossier, Resolution.of(Shipped.auditor().rules(), dossier), asOf);
   }
 }

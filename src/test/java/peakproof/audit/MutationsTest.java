@@ -98,6 +98,9 @@ class MutationsTest {
     long found = spoiled.stream().filter(plan -> !plan.said.found().isEmpty()).count();
     assertThat(judged).isGreaterThan(PLANS / 2);
     assertThat(found).isGreaterThan(judged / 3);
+    Set<String> reached = new TreeSet<>();
+    spoiled.forEach(plan -> reached.addAll(plan.said.found()));
+    assertThat(reached).hasSizeGreaterThan(50);
   }
 
   @Test

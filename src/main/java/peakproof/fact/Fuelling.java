@@ -17,6 +17,7 @@ final class Fuelling {
   private final @Nullable Double bike;
   private final @Nullable Double run;
   private final double least;
+  private final double longFrom;
   private final boolean logged;
 
   Fuelling(Plan plan, List<Session> sessions, Constants constants) {
@@ -24,22 +25,25 @@ final class Fuelling {
     this.bike = day == null || day.bikeFuel() == null ? null : day.bikeFuel().carbohydrate();
     this.run = day == null || day.runFuel() == null ? null : day.runFuel().carbohydrate();
     this.least = constants.of(Constant.FUEL_AT_RATE);
+    this.longFrom = constants.of(Constant.FUEL_LONG);
     this.logged = sessions.stream().anyMatch(s -> !s.planned() && s.written.fuel() != null);
   }
 
-  /** Long rides and long runs; one of unknown length may be long. */
+  /** Long rides and runs, or long enough to feed in; one of unknown length may be long. */
   Tally longSessions(List<Session> sessions) {
     return Tally.count(sessions, this::longLikeTheRace, ENTRY + " of the long sessions");
   }
 
   private @Nullable Boolean longLikeTheRace(Session session) {
     boolean moving = session instanceof Ride || session instanceof Run;
+    Double minutes = session.minutes();
     boolean mayBeLong =
-        session.minutes() == null
+        minutes == null
+            || minutes >= longFrom - 1e-9
             || session instanceof Ride ride && ride.longRide()
             || session instanceof Run aRun && aRun.longRun();
     Boolean fed = moving && mayBeLong ? likeTheRace(session) : Boolean.FALSE;
-    return Boolean.TRUE.equals(fed) && session.minutes() == null ? null : fed;
+    return Boolean.TRUE.equals(fed) && minutes == null ? null : fed;
   }
 
   Tally runs(List<Run> runs) {

@@ -51,6 +51,16 @@ public record ImpliedSpeed(
     return all;
   }
 
+  /** True when a pace that the session asks for is a slip of units. */
+  static boolean slips(Session session, Timeline timeline) {
+    SetLine line = session.written.set();
+    List<ImpliedSpeed> paces = new ArrayList<>();
+    if (line != null) {
+      paces(line.parts(), session, false, timeline, paces);
+    }
+    return paces.stream().anyMatch(ImpliedSpeed::unitSlip);
+  }
+
   private static boolean trail(Session session) {
     return "trail".equals(session.written.scene().where());
   }

@@ -137,7 +137,10 @@ public final class Run extends Session {
     return timeline.runs().daysWithout(this);
   }
 
-  /** Minutes of the longest ride on its day or the day before; none is 0. */
+  /**
+   * Minutes of the longest ride on its day or the day before, the one it comes straight off left
+   * out; none is 0.
+   */
   public double rideWithinDayMinutes() {
     return timeline.longestRideWithinDay(this);
   }

@@ -123,8 +123,15 @@ public abstract sealed class Session implements Fact
     return severe == null ? 0 : severe;
   }
 
-  /** True for a hard session: enough severe minutes when planned, a high rating when logged. */
+  /**
+   * True for a hard session: enough severe minutes when planned, a high rating when logged. A pace
+   * that can only be a slip of units makes none.
+   */
   public boolean hard() {
+    return writtenHard() && !(planned && ImpliedSpeed.slips(this, timeline));
+  }
+
+  private boolean writtenHard() {
     Double rpe = written.recorded().rpe();
     if (rpe != null && !planned) {
       return rpe >= timeline.constant(Constant.HARD_RATING);
@@ -141,7 +148,7 @@ public abstract sealed class Session implements Fact
 
   /** True with race effort or harder for some minutes. */
   public boolean sharp() {
-    return hard() || raceMinutes() >= timeline.constant(Constant.RACE_EFFORT_LEAST) - 1e-9;
+    return writtenHard() || raceMinutes() >= timeline.constant(Constant.RACE_EFFORT_LEAST) - 1e-9;
   }
 
   /** True when nothing says that any of it is harder than the moderate domain. */

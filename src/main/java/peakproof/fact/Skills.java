@@ -98,12 +98,19 @@ final class Skills {
     return worn == null ? null : worn ? ride.minutes() : (Double) 0.0;
   }
 
-  /** Pooled over the rides: position is trained in hours, not in rides. */
+  /**
+   * Pooled over the rides: position is trained in hours, not in rides. A ride without race effort
+   * that does not tell of it counts only where there is no other.
+   */
   Tally aeroShare(List<Ride> rides) {
+    List<Ride> telling =
+        rides.stream()
+            .filter(ride -> ride.aeroMinutes() != null || !isWithoutRaceEffort(ride))
+            .toList();
     double aero = 0;
     double all = 0;
     boolean doubt = false;
-    for (Ride ride : rides) {
+    for (Ride ride : telling.isEmpty() ? rides : telling) {
       Double minutes = ride.minutes();
       Double held = ride.aeroMinutes();
       if (minutes == null || held == null && !ride.planned() && !logsAero) {
@@ -114,5 +121,10 @@ final class Skills {
       }
     }
     return new Tally(all > 0 ? aero / all : 0, doubt ? "aero of the long rides" : null);
+  }
+
+  private static boolean isWithoutRaceEffort(Ride ride) {
+    Double share = ride.raceEffortShare();
+    return share != null && share <= 0;
   }
 }

@@ -389,8 +389,9 @@ final class Timeline {
     return known >= weeks.size() * constant(Constant.COVERAGE_LEAST);
   }
 
-  /** Minutes of the longest ride on the run's day before it, or on the day before. */
+  /** Minutes of the longest ride on the run's day or the day before, but the one it follows. */
   double longestRideWithinDay(Run run) {
+    Ride straightBefore = run.ride();
     double longest = 0;
     for (Day day : between(run.date().minusDays(1), run.date())) {
       for (Session session : day.sessions()) {
@@ -398,7 +399,7 @@ final class Timeline {
           break;
         }
         Double minutes = session.minutes();
-        if (session instanceof Ride && minutes != null) {
+        if (session instanceof Ride && session != straightBefore && minutes != null) {
           longest = Math.max(longest, minutes);
         }
       }

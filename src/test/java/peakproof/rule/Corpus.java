@@ -18,7 +18,6 @@ import peakproof.document.YamlTree;
  */
 public final class Corpus {
   private static final Path FOLDER = Path.of("src/test/resources/peakproof/corpus");
-  private static final String AWAITED = "awaited";
 
   private final Map<String, CaseReader> readers = new TreeMap<>();
   private final Map<String, CaseBase> bases = new TreeMap<>();
@@ -72,12 +71,6 @@ public final class Corpus {
     return entries("fine.yaml", "fine");
   }
 
-  /** Rules that have not been held against the whole corpus yet. */
-  public Set<String> awaited() {
-    Tree list = file("faults.yaml").get(AWAITED);
-    return list == null ? Set.of() : Set.copyOf(texts(list));
-  }
-
   /** Two faults at once, of the same plan. */
   public List<Entry> pairs() {
     List<Entry> faults = faults();
@@ -123,11 +116,9 @@ public final class Corpus {
     file(file)
         .forEach(
             (names, list) -> {
-              if (!names.equals(AWAITED)) {
-                for (Tree item : ((Tree.Sequence) list).items()) {
-                  for (String base : names.split(" ")) {
-                    entries.add(entry(base, expectation, (Tree.Mapping) item));
-                  }
+              for (Tree item : ((Tree.Sequence) list).items()) {
+                for (String base : names.split(" ")) {
+                  entries.add(entry(base, expectation, (Tree.Mapping) item));
                 }
               }
             });

@@ -40,6 +40,8 @@ public final class Program {
       PrintWriter out, PrintWriter err, Messages messages, Surroundings surroundings) {
     CommandLine rules =
         new CommandLine(new RulesCommand())
+            .addSubcommand(new RulesListCommand(messages, surroundings))
+            .addSubcommand(new RulesShowCommand(messages, surroundings))
             .addSubcommand(new RulesCheckCommand(messages, surroundings))
             .addSubcommand(new RulesTryCommand(messages, surroundings));
     CommandLine program =

@@ -1,0 +1,99 @@
+package peakproof.audit;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import peakproof.document.Documents;
+import peakproof.document.Dossier;
+import peakproof.document.Fault;
+import peakproof.document.House;
+import peakproof.document.Reading;
+import peakproof.rule.Card;
+import peakproof.rule.Layer;
+import peakproof.rule.Resolution;
+import peakproof.rule.Ruleset;
+import peakproof.rule.Standing;
+
+/** The rules as they count for a plan, for a house, or as shipped, with who said what. */
+public final class InForce {
+  private final Ruleset rules;
+  private final @Nullable Dossier dossier;
+  private final @Nullable Resolution resolved;
+  private final boolean plan;
+
+  private InForce(
+      Ruleset rules, @Nullable Dossier dossier, @Nullable Resolution resolved, boolean plan) {
+    this.rules = rules;
+    this.dossier = dossier;
+    this.resolved = resolved;
+    this.plan = plan;
+  }
+
+  /** What came of it. */
+  public sealed interface Outcome {
+    /** The rules as they count. */
+    record Known(InForce rules) implements Outcome {}
+
+    /** A document is wrong, or asks for what the rules do not have. */
+    record Wrong(List<Fault> faults) implements Outcome {}
+  }
+
+  /** As the cards say, without any house. */
+  public static InForce shipped(Ruleset rules) {
+    return new InForce(rules, null, null, false);
+  }
+
+  /** As they count for a plan, by its own house or another. */
+  public static Outcome forPlan(Ruleset rules, Path plan, @Nullable Path house) {
+    return of(rules, Documents.read(plan, house), true);
+  }
+
+  /**
+   * As they count by a house for any plan.
+   *
+   * @param base the sound plan beside the shipped rules, which changes nothing: without a plan
+   *     there is nothing a house could be held against
+   */
+  public static Outcome forHouse(Ruleset rules, Path base, Path house) {
+    return of(rules, Documents.read(base, house), false);
+  }
+
+  private static Outcome of(Ruleset rules, Reading reading, boolean plan) {
+    Dossier dossier = reading.dossier();
+    if (dossier == null) {
+      return new Outcome.Wrong(reading.faults());
+    }
+    Resolution resolved = Resolution.of(rules, dossier);
+    return resolved.faults().isEmpty()
+        ? new Outcome.Known(new InForce(rules, dossier, resolved, plan))
+        : new Outcome.Wrong(resolved.faults());
+  }
+
+  /** One rule as it counts. */
+  public Standing of(String rule) {
+    Card card = resolved == null ? rules.card(rule) : resolved.card(rule);
+    return dossier == null
+        ? Standing.of(rules, card, List.of(), null, null)
+        : Standing.of(rules, card, layers(dossier), dossier.house(), dossier.positions());
+  }
+
+  private List<Layer> layers(Dossier dossier) {
+    List<Layer> layers = new ArrayList<>();
+    House house = dossier.house();
+    if (house != null) {
+      layers.add(new Layer("house", house.settings(), dossier.positions()));
+    }
+    if (plan) {
+      layers.add(new Layer("plan", dossier.plan().settings(), dossier.positions()));
+    }
+    return layers;
+  }
+
+  /** All rules in the order a coach reads: themes as in a report, then by name. */
+  public List<Standing> all() {
+    return new TreeMap<>(rules.cards())
+        .values().stream().sorted(Ranking.THEME_ORDER).map(card -> of(card.rule())).toList();
+  }
+}

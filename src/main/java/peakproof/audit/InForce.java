@@ -45,6 +45,11 @@ public final class InForce {
     return new InForce(rules, null, null, false);
   }
 
+  /** As they count for a plan that is read and whose settings are sound. */
+  static InForce of(Ruleset rules, Dossier dossier, Resolution resolved) {
+    return new InForce(rules, dossier, resolved, true);
+  }
+
   /** As they count for a plan, by its own house or another. */
   public static Outcome forPlan(Ruleset rules, Path plan, @Nullable Path house) {
     return of(rules, Documents.read(plan, house), true);

@@ -56,6 +56,14 @@ public final class Shown {
     return value instanceof Number number ? number(name, number.doubleValue()) : word("" + value);
   }
 
+  /** A number with more digits than a sentence needs, to tell it from one that looks alike. */
+  static String exact(String name, double number) {
+    String unit = number(name, number).unit();
+    return unit.equals("share")
+        ? String.format(Locale.ROOT, "%.2f%%", number * 100)
+        : String.format(Locale.ROOT, "%.3f %s", number, unit).strip();
+  }
+
   private static Value number(String name, double number) {
     if (ends(name, "minutes")) {
       return minutes(number);

@@ -50,6 +50,7 @@ public final class Program {
             .addSubcommand(new ForecastCommand(messages, surroundings))
             .addSubcommand(new MeasuresCommand(messages, surroundings))
             .addSubcommand(rules)
+            .addSubcommand(new WhyCommand(messages, surroundings))
             .setOut(out)
             .setErr(err)
             .setCaseInsensitiveEnumValuesAllowed(true)

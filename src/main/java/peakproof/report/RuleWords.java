@@ -3,7 +3,6 @@ package peakproof.report;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -15,6 +14,7 @@ import peakproof.fact.Phase;
 import peakproof.fact.Settings;
 import peakproof.measure.DistanceClass;
 import peakproof.rule.Card;
+import peakproof.rule.FactWords;
 import peakproof.rule.Hold;
 import peakproof.rule.Severity;
 import peakproof.rule.Standing;
@@ -33,7 +33,7 @@ final class RuleWords {
       Settings.Value from = step.from();
       words.append(
           from == null
-              ? " when " + plain(String.valueOf(step.when()))
+              ? " when " + FactWords.plain(String.valueOf(step.when()))
               : " above " + Shown.setting(from, "").text());
     }
     Hold hold = card.hold();
@@ -116,7 +116,7 @@ final class RuleWords {
 
   private static String need(String key) {
     return key.startsWith(WINDOW)
-        ? "its days written or logged, with what tells the " + plain(key.substring(WINDOW.length()))
+        ? "its days written or logged, with what tells the " + FactWords.plain(key.substring(WINDOW.length()))
         : Need.of(key).entry();
   }
 
@@ -130,10 +130,5 @@ final class RuleWords {
   /** A value with its unit where the spelling does not say it: {@code 3 swims}. */
   static String value(String text, Card.Setting setting) {
     return setting.value().kind() == Settings.Kind.COUNT ? text + " " + setting.unit() : text;
-  }
-
-  /** A field's name as words: {@code openWaterSwims} is {@code open water swims}. */
-  static String plain(String field) {
-    return field.replaceAll("([a-z0-9])([A-Z])", "$1 $2").toLowerCase(Locale.ROOT);
   }
 }

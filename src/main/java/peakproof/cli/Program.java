@@ -43,7 +43,9 @@ public final class Program {
             .addSubcommand(new RulesListCommand(messages, surroundings))
             .addSubcommand(new RulesShowCommand(messages, surroundings))
             .addSubcommand(new RulesCheckCommand(messages, surroundings))
-            .addSubcommand(new RulesTryCommand(messages, surroundings));
+            .addSubcommand(new RulesTryCommand(messages, surroundings))
+            .addSubcommand(new RulesNewCommand(messages, surroundings))
+            .addSubcommand(new RulesExportCommand(messages, surroundings));
     CommandLine program =
         new CommandLine(new PeakproofCommand())
             .addSubcommand(new AuditCommand(messages, surroundings))

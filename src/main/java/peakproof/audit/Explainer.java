@@ -16,9 +16,9 @@ import peakproof.fact.Settings;
 import peakproof.rule.Account;
 import peakproof.rule.Inquiry;
 import peakproof.rule.Resolution;
+import peakproof.rule.RuleSource;
 import peakproof.rule.Ruleset;
 import peakproof.rule.Spoken;
-import peakproof.rule.RuleSource;
 
 /** Explains what one rule makes of one plan. */
 public final class Explainer {

@@ -4,7 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Positions;
 import peakproof.rule.Account;
-import peakproof.rule.Standing;
+import peakproof.rule.RuleInForce;
 
 /**
  * How one rule judges one plan, and by what.
@@ -14,7 +14,7 @@ import peakproof.rule.Standing;
  * @param positions where the facts are written
  */
 public record Explanation(
-    Standing standing,
+    RuleInForce standing,
     Audit audit,
     Verdict verdict,
     @Nullable Account account,
@@ -23,8 +23,7 @@ public record Explanation(
   /** What came of the rule. */
   public sealed interface Verdict {
     /** It found this; {@code accepted} says which of it the coach lives with. */
-    record Found(List<Finding> findings, List<Audit.AcceptedFinding> accepted)
-        implements Verdict {}
+    record Found(List<Finding> findings, List<Audit.AcceptedFinding> accepted) implements Verdict {}
 
     /** It found nothing. */
     record Clear() implements Verdict {}

@@ -13,8 +13,8 @@ import peakproof.document.Reading;
 import peakproof.rule.Card;
 import peakproof.rule.Layer;
 import peakproof.rule.Resolution;
+import peakproof.rule.RuleInForce;
 import peakproof.rule.Ruleset;
-import peakproof.rule.Standing;
 
 /** The rules as they count for a plan, for a house, or as shipped, with who said what. */
 public final class InForce {
@@ -77,27 +77,27 @@ public final class InForce {
   }
 
   /** One rule as it counts. */
-  public Standing of(String rule) {
+  public RuleInForce of(String rule) {
     Card card = resolved == null ? rules.card(rule) : resolved.card(rule);
     return dossier == null
-        ? Standing.of(rules, card, List.of(), null, null)
-        : Standing.of(rules, card, layers(dossier), dossier.house(), dossier.positions());
+        ? RuleInForce.of(rules, card, List.of(), null, null)
+        : RuleInForce.of(rules, card, layers(dossier), dossier.house(), dossier.positions());
   }
 
   private List<Layer> layers(Dossier dossier) {
     List<Layer> layers = new ArrayList<>();
     House house = dossier.house();
     if (house != null) {
-      layers.add(new Layer("house", house.settings(), dossier.positions()));
+      layers.add(Layer.of("house", house.settings(), dossier.positions()));
     }
     if (plan) {
-      layers.add(new Layer("plan", dossier.plan().settings(), dossier.positions()));
+      layers.add(Layer.of("plan", dossier.plan().settings(), dossier.positions()));
     }
     return layers;
   }
 
   /** All rules in the order a coach reads: themes as in a report, then by name. */
-  public List<Standing> all() {
+  public List<RuleInForce> all() {
     return new TreeMap<>(rules.cards())
         .values().stream().sorted(Ranking.THEME_ORDER).map(card -> of(card.rule())).toList();
   }

@@ -9,7 +9,7 @@ import peakproof.audit.InForce;
 import peakproof.document.Nearest;
 import peakproof.report.RulesJson;
 import peakproof.report.RulesText;
-import peakproof.rule.Standing;
+import peakproof.rule.RuleInForce;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -80,7 +80,7 @@ final class RulesListCommand implements Callable<Integer> {
     if (inForce == null) {
       return ExitCode.WRONG_DOCUMENT.or(RulesInForce.code(auditor)).number();
     }
-    List<Standing> listed = ofThemes(inForce.all());
+    List<RuleInForce> listed = ofThemes(inForce.all());
     String text =
         switch (format) {
           case TEXT -> RulesText.of(listed, width, page.ink(surroundings, output.toFile()));
@@ -89,7 +89,7 @@ final class RulesListCommand implements Callable<Integer> {
     return RulesInForce.code(auditor).or(output.write(text, messages)).number();
   }
 
-  private List<Standing> ofThemes(List<Standing> all) {
+  private List<RuleInForce> ofThemes(List<RuleInForce> all) {
     List<String> known = all.stream().map(rule -> rule.card().theme()).distinct().toList();
     for (String theme : themes) {
       if (!known.contains(theme)) {

@@ -24,7 +24,8 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     sortOptions = false,
-    description = "Starts a rule of the club's own: three files that work, to be changed into yours.",
+    description =
+        "Starts a rule of the club's own: three files that work, to be changed into yours.",
     footer = {
       "",
       "Example: a rule on swimming in the folder our-rules",

@@ -61,8 +61,7 @@ final class WhyCommand implements Callable<Integer> {
         plan == null
             ? asked(auditor, slug, options, width, ink)
             : judged(auditor, slug, rules.one(plan), options, width, ink);
-    ExitCode code =
-        text == null ? ExitCode.WRONG_DOCUMENT : output.write(text, messages);
+    ExitCode code = text == null ? ExitCode.WRONG_DOCUMENT : output.write(text, messages);
     return RulesInForce.code(auditor).or(code).number();
   }
 

@@ -6,19 +6,19 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import peakproof.rule.Card;
 import peakproof.rule.Origin;
-import peakproof.rule.Standing;
+import peakproof.rule.RuleInForce;
 
 /** One rule on a sheet: what it asks, on what ground, and each number with who set it. */
 public final class RuleSheet {
   private static final int MARGIN = 11;
 
-  private final Standing standing;
+  private final RuleInForce standing;
   private final Card card;
   private final int width;
   private final Ink ink;
   private final List<String> lines = new ArrayList<>();
 
-  private RuleSheet(Standing standing, int width, Ink ink) {
+  private RuleSheet(RuleInForce standing, int width, Ink ink) {
     this.standing = standing;
     this.card = standing.card();
     this.width = width;
@@ -26,7 +26,7 @@ public final class RuleSheet {
   }
 
   /** Everything a card says, in lines no wider than {@code width}. */
-  public static String whole(Standing standing, int width, Ink ink) {
+  public static String whole(RuleInForce standing, int width, Ink ink) {
     RuleSheet sheet = new RuleSheet(standing, width, ink);
     sheet.definition();
     sheet.settings();
@@ -35,7 +35,7 @@ public final class RuleSheet {
   }
 
   /** What it asks, its ground and its numbers, without what is said when it finds something. */
-  static List<String> brief(Standing standing, int width, Ink ink) {
+  static List<String> brief(RuleInForce standing, int width, Ink ink) {
     RuleSheet sheet = new RuleSheet(standing, width, ink);
     sheet.definition();
     sheet.settings();
@@ -69,7 +69,7 @@ public final class RuleSheet {
   }
 
   private void off() {
-    Standing.Said silenced = standing.silenced();
+    RuleInForce.Said silenced = standing.silenced();
     if (silenced != null) {
       block("silenced", silenced.what() + by(silenced.origin()));
     } else if (!standing.on()) {
@@ -84,7 +84,7 @@ public final class RuleSheet {
       return;
     }
     lines.add("settings");
-    for (Standing.Setting setting : standing.settings()) {
+    for (RuleInForce.Setting setting : standing.settings()) {
       String value = RuleWords.value(setting.text(), setting.shipped());
       String first = "  " + ink.bold(setting.name()) + " ";
       lines.addAll(
@@ -97,7 +97,7 @@ public final class RuleSheet {
     }
   }
 
-  private static String shipped(Standing.Setting setting) {
+  private static String shipped(RuleInForce.Setting setting) {
     return setting.changed() ? "; shipped: " + setting.shipped().text() : "";
   }
 

@@ -16,8 +16,8 @@ import peakproof.measure.DistanceClass;
 import peakproof.rule.Card;
 import peakproof.rule.FactWords;
 import peakproof.rule.Hold;
+import peakproof.rule.RuleInForce;
 import peakproof.rule.Severity;
-import peakproof.rule.Standing;
 
 /** What a card says of its rule, in sentences for somebody who has never seen a card. */
 final class RuleWords {
@@ -43,7 +43,7 @@ final class RuleWords {
   }
 
   /** The lightest and heaviest it can come to: {@code ASK to HOLD}. */
-  static String range(Standing rule) {
+  static String range(RuleInForce rule) {
     Severity least =
         rule.severities().max(Comparator.naturalOrder()).orElseThrow(IllegalStateException::new);
     Severity most = heaviest(rule);
@@ -51,7 +51,7 @@ final class RuleWords {
   }
 
   /** The heaviest it can come to. */
-  static Severity heaviest(Standing rule) {
+  static Severity heaviest(RuleInForce rule) {
     return rule.severities().min(Comparator.naturalOrder()).orElseThrow(IllegalStateException::new);
   }
 
@@ -116,7 +116,8 @@ final class RuleWords {
 
   private static String need(String key) {
     return key.startsWith(WINDOW)
-        ? "its days written or logged, with what tells the " + FactWords.plain(key.substring(WINDOW.length()))
+        ? "its days written or logged, with what tells the "
+            + FactWords.plain(key.substring(WINDOW.length()))
         : Need.of(key).entry();
   }
 

@@ -4,14 +4,14 @@ import java.io.IOException;
 import java.util.List;
 import peakproof.rule.Card;
 import peakproof.rule.Origin;
-import peakproof.rule.Standing;
+import peakproof.rule.RuleInForce;
 
 /** Rules as they count, for other programs; names and shape are a promise: additions only. */
 public final class RulesJson {
   private RulesJson() {}
 
   /** The rules in the order given. */
-  public static String of(List<Standing> rules, String program) {
+  public static String of(List<RuleInForce> rules, String program) {
     return Json.of(
         json -> {
           json.count("format", 1);
@@ -20,7 +20,7 @@ public final class RulesJson {
         });
   }
 
-  private static void rule(Json json, Standing rule) throws IOException {
+  private static void rule(Json json, RuleInForce rule) throws IOException {
     Card card = rule.card();
     json.text("rule", card.rule());
     json.text("theme", card.theme());
@@ -28,7 +28,7 @@ public final class RulesJson {
     json.text("severity", card.severity().name());
     json.text("heaviest", RuleWords.heaviest(rule).name());
     json.truth("on", rule.on());
-    Standing.Said silenced = rule.silenced();
+    RuleInForce.Said silenced = rule.silenced();
     json.text("silenced", silenced == null ? null : silenced.what());
     json.text("grade", card.grade().word());
     json.texts("sources", card.sources());
@@ -44,7 +44,7 @@ public final class RulesJson {
     json.texts("was", card.was());
   }
 
-  private static void setting(Json json, Standing.Setting setting) throws IOException {
+  private static void setting(Json json, RuleInForce.Setting setting) throws IOException {
     json.text("name", setting.name());
     json.text("value", setting.text());
     json.text("shipped", setting.shipped().text());

@@ -3,18 +3,18 @@ package peakproof.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import peakproof.rule.Standing;
+import peakproof.rule.RuleInForce;
 
 /** Rules in a list, a line each under their theme, with what the house changes marked. */
 public final class RulesText {
-  private final List<Standing> rules;
+  private final List<RuleInForce> rules;
   private final int width;
   private final Ink ink;
   private final int names;
   private final int severities;
   private final List<String> lines = new ArrayList<>();
 
-  private RulesText(List<Standing> rules, int width, Ink ink) {
+  private RulesText(List<RuleInForce> rules, int width, Ink ink) {
     this.rules = rules;
     this.width = width;
     this.ink = ink;
@@ -23,7 +23,7 @@ public final class RulesText {
   }
 
   /** The list in lines no wider than {@code width}, the rules in the order given. */
-  public static String of(List<Standing> rules, int width, Ink ink) {
+  public static String of(List<RuleInForce> rules, int width, Ink ink) {
     RulesText text = new RulesText(rules, width, ink);
     text.write();
     return String.join("\n", text.lines) + "\n";
@@ -31,7 +31,7 @@ public final class RulesText {
 
   private void write() {
     String theme = "";
-    for (Standing rule : rules) {
+    for (RuleInForce rule : rules) {
       if (!rule.card().theme().equals(theme)) {
         lines.add((theme.isEmpty() ? "" : "\n") + ink.bold(rule.card().theme()));
         theme = rule.card().theme();
@@ -43,7 +43,7 @@ public final class RulesText {
     lines.add("'peakproof rules show RULE' shows one of them with all its numbers.");
   }
 
-  private void write(Standing rule) {
+  private void write(RuleInForce rule) {
     String first =
         String.format(
             Locale.ROOT,
@@ -55,7 +55,7 @@ public final class RulesText {
   }
 
   /** What to know of a rule that does not count as it is shipped. */
-  static String mark(Standing rule) {
+  static String mark(RuleInForce rule) {
     if (rule.silenced() != null) {
       return " " + Lines.bound("[silenced]");
     }

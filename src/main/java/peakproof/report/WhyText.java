@@ -16,7 +16,7 @@ import peakproof.fact.Where;
 import peakproof.fact.Words;
 import peakproof.rule.Account;
 import peakproof.rule.FactWords;
-import peakproof.rule.Standing;
+import peakproof.rule.RuleInForce;
 
 /** Why a rule says what it says of a plan, line by line, for somebody who has to answer for it. */
 public final class WhyText {
@@ -42,7 +42,7 @@ public final class WhyText {
   }
 
   /** What a rule asks, without any plan. */
-  public static String of(Standing standing, int width, Ink ink) {
+  public static String of(RuleInForce standing, int width, Ink ink) {
     return String.join("\n", RuleSheet.brief(standing, width, ink)) + "\n";
   }
 
@@ -127,7 +127,7 @@ public final class WhyText {
       }
     } else if (account.nearest() != null) {
       lines.add("");
-      lines.add("What came nearest");
+      lines.add(ink.bold("What came nearest"));
       match(account.nearest());
     }
     words(account);
@@ -149,16 +149,15 @@ public final class WhyText {
     }
     if (!meanings.isEmpty()) {
       lines.add("");
-      lines.add("What the words mean");
+      lines.add(ink.bold("What the words mean"));
     }
     meanings.forEach(
-        (word, meaning) ->
-            lines.addAll(Lines.wrapped("  ", 6, word + ": " + meaning, width)));
+        (word, meaning) -> lines.addAll(Lines.wrapped("  ", 6, word + ": " + meaning, width)));
   }
 
   private void looks(Account account) {
     lines.add("");
-    lines.add("What it looked at, and how many were left after each question");
+    lines.add(ink.bold("What it looked at, and how many were left after each question"));
     for (Account.Look look : account.looks()) {
       String many = look.of() == 1 ? facts.one(look.type()) : facts.many(look.type());
       String count = look.of() == 0 ? "no" : String.valueOf(look.of());

@@ -45,9 +45,5 @@ public record Account(List<Look> looks, List<Match> matches, @Nullable Match nea
    * @param fails the first thing that does not, or null when all holds
    */
   public record Seen(
-      String type,
-      Fact fact,
-      @Nullable String label,
-      List<String> holds,
-      @Nullable String fails) {}
+      String type, Fact fact, @Nullable String label, List<String> holds, @Nullable String fails) {}
 }

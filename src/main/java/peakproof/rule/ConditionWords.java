@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import peakproof.fact.Settings;
@@ -15,6 +16,9 @@ import peakproof.fact.Settings.Kind;
  * @param variables what each bound variable is, in words
  */
 record ConditionWords(Map<String, String> variables, Settings settings, Spoken spoken) {
+  /** Kinds whose values are written otherwise than a bare number of the same field. */
+  private static final Set<Kind> ALIKE = Set.of(Kind.SHARE, Kind.TEMPERATURE);
+
   /** What is asked: {@code open water swims below 1 (swims-per-week)}. */
   String asked(Expression expression) {
     if (expression instanceof Expression.Pair pair) {
@@ -78,7 +82,9 @@ record ConditionWords(Map<String, String> variables, Settings settings, Spoken s
     return yesOrNo(expression, facts);
   }
 
-  /** Of alternatives those that hold, else all; of things that must all hold the first that fails. */
+  /**
+   * Of alternatives those that hold, else all; of things that must all hold the first that fails.
+   */
   private String joined(Expression.Pair pair, Evaluation facts, boolean holds) {
     List<Expression> sides = new ArrayList<>();
     flatten(pair, pair.operator(), sides);
@@ -136,12 +142,11 @@ record ConditionWords(Map<String, String> variables, Settings settings, Spoken s
   private String value(String name, Object left, Expression right, Evaluation facts) {
     Settings.Value asked =
         right instanceof Expression.Setting call ? facts.settingValue(call) : null;
-    boolean alike =
-        asked != null && (asked.kind() == Kind.SHARE || asked.kind() == Kind.TEMPERATURE);
-    return alike && left instanceof Number number
-        ? spoken.setting(
-            new Settings.Value(asked.kind(), number.doubleValue(), number.doubleValue()))
-        : spoken.field(name, left);
+    if (asked != null && ALIKE.contains(asked.kind()) && left instanceof Number number) {
+      double value = number.doubleValue();
+      return spoken.setting(new Settings.Value(asked.kind(), value, value));
+    }
+    return spoken.field(name, left);
   }
 
   /** The right side, with what it comes to where that is known. */
@@ -163,10 +168,7 @@ record ConditionWords(Map<String, String> variables, Settings settings, Spoken s
     }
     return facts == null
         ? words(expression)
-        : spoken.field(name(expression), facts.value(expression))
-            + " ("
-            + words(expression)
-            + ")";
+        : spoken.field(name(expression), facts.value(expression)) + " (" + words(expression) + ")";
   }
 
   private String setting(Expression.Setting call, @Nullable Evaluation facts) {
@@ -182,7 +184,8 @@ record ConditionWords(Map<String, String> variables, Settings settings, Spoken s
       return FactWords.plain(String.join(" ", field.path()));
     }
     if (expression instanceof Expression.Variable variable) {
-      String of = variables.getOrDefault(variable.name(), FactWords.plain(variable.name().substring(1)));
+      String of =
+          variables.getOrDefault(variable.name(), FactWords.plain(variable.name().substring(1)));
       return variable.path().isEmpty()
           ? of
           : FactWords.plain(String.join(" ", variable.path())) + " of the " + of;

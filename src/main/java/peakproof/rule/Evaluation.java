@@ -1,10 +1,10 @@
 package peakproof.rule;
 
 import java.lang.reflect.InvocationTargetException;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Collection;
 import org.jspecify.annotations.Nullable;
 import peakproof.fact.Settings;
 import peakproof.measure.DistanceClass;

@@ -40,8 +40,7 @@ public final class FactWords {
 
   /** The descriptions of this program's facts. */
   public static FactWords shipped() {
-    try (InputStream in =
-        Objects.requireNonNull(FactWords.class.getResourceAsStream(FILE), FILE)) {
+    try (InputStream in = Objects.requireNonNull(FactWords.class.getResourceAsStream(FILE), FILE)) {
       YamlTree.Parsed parsed = YamlTree.read(FILE, in.readAllBytes());
       if (!(parsed.tree() instanceof Tree.Mapping types) || !parsed.faults().isEmpty()) {
         throw new IllegalStateException("cannot be read: " + parsed.faults());

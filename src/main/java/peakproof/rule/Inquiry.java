@@ -20,7 +20,9 @@ import peakproof.rule.Account.Match;
 import peakproof.rule.Account.Seen;
 import peakproof.rule.Account.Sieve;
 
-/** Goes through a rule's conditions over the facts of a plan, to tell how it came to its verdict. */
+/**
+ * Goes through a rule's conditions over the facts of a plan, to tell how it came to its verdict.
+ */
 public final class Inquiry {
   private static final String SETTINGS = "Settings";
   private static final String LABEL = "label";
@@ -32,7 +34,7 @@ public final class Inquiry {
   private final Collection<Fact> facts;
   private final Map<String, String> variables = new LinkedHashMap<>();
   private final ConditionWords words;
-  private final Map<RuleShape.Pattern, Step> steps = new IdentityHashMap<>();
+  private final IdentityHashMap<RuleShape.Pattern, Step> steps = new IdentityHashMap<>();
   private final List<Step> order = new ArrayList<>();
   private final List<Match> matches = new ArrayList<>();
   private @Nullable Miss nearest;
@@ -68,8 +70,7 @@ public final class Inquiry {
     }
   }
 
-  private Inquiry(
-      RuleSource source, Settings settings, Collection<Fact> facts, Spoken spoken) {
+  private Inquiry(RuleSource source, Settings settings, Collection<Fact> facts, Spoken spoken) {
     this.rule = source.logic();
     this.settings = settings;
     this.facts = facts;
@@ -158,11 +159,17 @@ public final class Inquiry {
 
   /** All held but for a fact that must not be there: nothing comes nearer to a report. */
   private void silencedBy(RuleShape.Group group, State inside) {
-    Step last = Objects.requireNonNull(steps.get(group.patterns().get(group.patterns().size() - 1)));
+    Step last =
+        Objects.requireNonNull(steps.get(group.patterns().get(group.patterns().size() - 1)));
     List<Seen> seen = new ArrayList<>(inside.seen());
     Seen there = seen.remove(seen.size() - 1);
-    seen.add(new Seen(
-            there.type(), there.fact(), there.label(), there.holds(), "it is there, so all is well"));
+    seen.add(
+        new Seen(
+            there.type(),
+            there.fact(),
+            there.label(),
+            there.holds(),
+            "it is there, so all is well"));
     Miss miss = new Miss(last.number, last.conditions.size(), 0, seen);
     if (miss.nearerThan(nearest)) {
       nearest = miss;

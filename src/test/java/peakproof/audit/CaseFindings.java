@@ -14,8 +14,7 @@ public final class CaseFindings {
   public static Finding of(Auditor auditor, Case wrong) {
     Dossier dossier =
         Objects.requireNonNull(
-            Documents.read(
-                    "rules/base/plan.yaml", wrong.plan(), wrong.event(), wrong.log(), null)
+            Documents.read("rules/base/plan.yaml", wrong.plan(), wrong.event(), wrong.log(), null)
                 .dossier(),
             wrong.name());
     Resolution resolved = Resolution.trying(wrong.rule(), auditor.rules(), dossier);

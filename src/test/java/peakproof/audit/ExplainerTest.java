@@ -90,8 +90,7 @@ class ExplainerTest {
     session.fireAllRules();
     session.dispose();
     Account account =
-        Inquiry.of(
-            Objects.requireNonNull(SOURCES.get(rule)), settings, all, Explainer.SPOKEN);
+        Inquiry.of(Objects.requireNonNull(SOURCES.get(rule)), settings, all, Explainer.SPOKEN);
     assertThat(account.matches().stream().map(ExplainerTest::spelled).sorted().toList())
         .as(name)
         .isEqualTo(reports.of(rule).stream().map(ExplainerTest::spelled).sorted().toList());

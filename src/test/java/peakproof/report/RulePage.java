@@ -10,17 +10,17 @@ import java.util.Locale;
 import peakproof.audit.Finding;
 import peakproof.rule.Card;
 import peakproof.rule.Case;
-import peakproof.rule.Standing;
+import peakproof.rule.RuleInForce;
 
 /** The page on one rule in {@code docs/rules}, made of its card, its cases and its comments. */
 final class RulePage {
   private static final String RULES = "../../rules/";
 
-  private final Standing rule;
+  private final RuleInForce rule;
   private final Card card;
   private final StringBuilder page = new StringBuilder();
 
-  private RulePage(Standing rule) {
+  private RulePage(RuleInForce rule) {
     this.rule = rule;
     this.card = rule.card();
   }
@@ -30,7 +30,7 @@ final class RulePage {
    *
    * @param found what the rule says of {@code wrong}
    */
-  static String of(Standing rule, Case wrong, Finding found, Case fine) {
+  static String of(RuleInForce rule, Case wrong, Finding found, Case fine) {
     RulePage page = new RulePage(rule);
     page.head();
     page.example("What it finds", wrong);
@@ -176,7 +176,12 @@ final class RulePage {
     line("");
     String stem = RULES + card.theme() + "/" + card.rule();
     line(
-        "Its files: [logic](" + stem + ".drl), [card](" + stem + ".yaml), [cases](" + stem
+        "Its files: [logic]("
+            + stem
+            + ".drl), [card]("
+            + stem
+            + ".yaml), [cases]("
+            + stem
             + ".cases.yaml).");
   }
 

@@ -24,8 +24,8 @@ import peakproof.audit.InForce;
 import peakproof.rule.Card;
 import peakproof.rule.Case;
 import peakproof.rule.Case.Expectation;
+import peakproof.rule.RuleInForce;
 import peakproof.rule.Ruleset;
-import peakproof.rule.Standing;
 
 /**
  * The pages made of the rules, in {@code docs}: a stale one fails. {@code -Dgolden=update} makes
@@ -36,7 +36,7 @@ class RulePagesTest {
   private static final Path PAGES = DOCS.resolve("rules");
   private static Auditor auditor;
   private static Ruleset rules;
-  private static List<Standing> standing;
+  private static List<RuleInForce> standing;
 
   @BeforeAll
   static void load() {
@@ -47,7 +47,7 @@ class RulePagesTest {
 
   @Test
   void everyRuleHasItsPage() {
-    for (Standing rule : standing) {
+    for (RuleInForce rule : standing) {
       Case wrong = first(rule, Expectation.WRONG);
       Case fine = first(rule, Expectation.FINE);
       Finding found = CaseFindings.of(auditor, wrong);
@@ -56,7 +56,7 @@ class RulePagesTest {
     }
   }
 
-  private static Case first(Standing rule, Expectation expectation) {
+  private static Case first(RuleInForce rule, Expectation expectation) {
     return Objects.requireNonNull(rules.cases().get(rule.card().rule())).stream()
         .filter(one -> one.expectation() == expectation)
         .findFirst()
@@ -83,15 +83,24 @@ class RulePagesTest {
                 + " has them,\n`peakproof why RULE PLAN` what it makes of a plan."
                 + " [rules/README.md](../../rules/README.md) tells how to change them.\n");
     String theme = "";
-    for (Standing rule : standing) {
+    for (RuleInForce rule : standing) {
       Card card = rule.card();
       if (!card.theme().equals(theme)) {
         theme = card.theme();
-        page.append("\n## ").append(theme).append("\n\n| rule | severity | what is wrong |\n|---|---|---|\n");
+        page.append("\n## ")
+            .append(theme)
+            .append("\n\n| rule | severity | what is wrong |\n|---|---|---|\n");
       }
-      page.append("| [").append(card.rule()).append("](").append(card.rule()).append(".md) | ")
-          .append(RuleWords.range(rule)).append(" | ").append(card.title())
-          .append(card.onByDefault() ? "" : " (off until a house asks for it)").append(" |\n");
+      page.append("| [")
+          .append(card.rule())
+          .append("](")
+          .append(card.rule())
+          .append(".md) | ")
+          .append(RuleWords.range(rule))
+          .append(" | ")
+          .append(card.title())
+          .append(card.onByDefault() ? "" : " (off until a house asks for it)")
+          .append(" |\n");
     }
     Golden.assertMatches(PAGES.resolve("README.md"), page.toString());
   }
@@ -99,11 +108,15 @@ class RulePagesTest {
   @Test
   void theHousePageHasEverySetting() {
     StringBuilder page = new StringBuilder();
-    for (Standing rule : standing) {
+    for (RuleInForce rule : standing) {
       if (!rule.settings().isEmpty()) {
         Card card = rule.card();
-        page.append("\n### [").append(card.rule()).append("](rules/").append(card.rule())
-            .append(".md)\n\n").append(header());
+        page.append("\n### [")
+            .append(card.rule())
+            .append("](rules/")
+            .append(card.rule())
+            .append(".md)\n\n")
+            .append(header());
         rule.settings()
             .forEach(setting -> page.append(RulePage.row(setting.shipped())).append('\n'));
       }
@@ -148,9 +161,7 @@ class RulePagesTest {
     assertThat(examples).hasSizeGreaterThan(7);
     for (String example : examples) {
       String house =
-          example.startsWith("house:")
-              ? example
-              : "house:\n  format: 1\n" + example.indent(2);
+          example.startsWith("house:") ? example : "house:\n  format: 1\n" + example.indent(2);
       Path file = Files.writeString(folder.resolve("house.yaml"), house, StandardCharsets.UTF_8);
       assertThat(InForce.forHouse(rules, Path.of("rules/base/plan.yaml"), file))
           .as(example)

@@ -37,8 +37,7 @@ final class FactsPage {
             (type, fact) ->
                 fact.fields()
                     .keySet()
-                    .forEach(
-                        name -> examples.put(type + "." + name, page.condition(type, name))));
+                    .forEach(name -> examples.put(type + "." + name, page.condition(type, name))));
     return examples;
   }
 
@@ -51,9 +50,7 @@ final class FactsPage {
           .patterns()
           .forEach(
               pattern ->
-                  pattern
-                      .constraints()
-                      .forEach(piece -> note(pattern.type(), piece, shortest)));
+                  pattern.constraints().forEach(piece -> note(pattern.type(), piece, shortest)));
     }
     return shortest;
   }
@@ -69,8 +66,7 @@ final class FactsPage {
                   || pair.right() instanceof Expression.Constant);
       if (plain && ((Expression.Pair) read).left() instanceof Expression.Field field) {
         String name = type + "." + field.path().get(0);
-        shortest.merge(
-            name, text, (one, other) -> one.length() <= other.length() ? one : other);
+        shortest.merge(name, text, (one, other) -> one.length() <= other.length() ? one : other);
       }
     } catch (ExpressionParser.Unreadable e) {
       throw new IllegalStateException(e);
@@ -120,8 +116,15 @@ final class FactsPage {
             (name, meaning) -> {
               FieldType field = Objects.requireNonNull(known.field(name), type + "." + name);
               line(
-                  "| `" + name + "` | " + holds(field) + " | " + meaning + " | `"
-                      + condition(type, name).replace("|", "\\|") + "` |");
+                  "| `"
+                      + name
+                      + "` | "
+                      + holds(field)
+                      + " | "
+                      + meaning
+                      + " | `"
+                      + condition(type, name).replace("|", "\\|")
+                      + "` |");
             });
     line("");
   }

@@ -21,7 +21,7 @@ import peakproof.document.Positions;
  * @param on false when it judges nobody: off by default and not asked for, or silenced
  * @param silenced why the house turned it off, or null
  */
-public record Standing(
+public record RuleInForce(
     Card card,
     RuleSource source,
     List<Setting> settings,
@@ -72,7 +72,7 @@ public record Standing(
    * @param layers from the weakest to the strongest; without faults
    * @param house null when there is none
    */
-  public static Standing of(
+  public static RuleInForce of(
       Ruleset rules,
       Card card,
       List<Layer> layers,
@@ -99,7 +99,7 @@ public record Standing(
       }
       silenced = says.silenced(house);
     }
-    return new Standing(
+    return new RuleInForce(
         card, source, settings, said, severity, atMost, on && silenced == null, silenced);
   }
 
@@ -108,13 +108,9 @@ public record Standing(
     Origin card = new Origin(CARD, source.place(CardSettings.PLACE + name));
     Setting now = new Setting(name, shipped.text(), card, shipped);
     for (Layer layer : layers) {
-      for (Map.Entry<String, Map<String, SettingText>> its : layer.settings().entrySet()) {
-        SettingText text = its.getValue().get(name);
-        boolean same = source.rule().equals(rules.slug(its.getKey()));
-        if (same && text != null) {
-          Origin origin = new Origin(layer.by(), layer.positions().of(text.at()));
-          now = new Setting(name, text.text(), origin, shipped);
-        }
+      Layer.Word word = layer.of(source.rule(), name, rules);
+      if (word != null) {
+        now = new Setting(name, word.text(), new Origin(layer.by(), word.place()), shipped);
       }
     }
     return now;

@@ -28,11 +28,25 @@ final class NewFiles {
     return texts.keySet().stream().filter(Files::exists).toList();
   }
 
-  /**
-   * Writes them all beside {@code folder} first and moves them into place last, so that a full disk
-   * leaves nothing half done.
-   */
-  void write(Path folder) throws IOException {
+  /** Writes them all below the folder that an option names; what refuses it is told. */
+  ExitCode write(Path folder, String option, Messages messages) {
+    try {
+      write(folder);
+      return ExitCode.FINE;
+    } catch (IOException refused) {
+      messages.tell(
+          "peakproof: cannot write in '"
+              + folder
+              + "' ("
+              + refused.getClass().getSimpleName()
+              + "); nothing was written. Choose another folder with "
+              + option);
+      return ExitCode.WRONG_USAGE;
+    }
+  }
+
+  /** All are drafted inside the folder first, so that a full disk leaves nothing half done. */
+  private void write(Path folder) throws IOException {
     Files.createDirectories(folder);
     Path drafts = Files.createTempDirectory(folder, ".new-");
     try {

@@ -1,6 +1,5 @@
 package peakproof.cli;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -82,16 +81,9 @@ final class RulesExportCommand implements Callable<Integer> {
               + files.existing().get(0)
               + "'; name another folder, or write over them with --overwrite");
     }
-    try {
-      files.write(folder);
-    } catch (IOException refused) {
-      messages.tell(
-          "peakproof: cannot write in '"
-              + folder
-              + "' ("
-              + refused.getClass().getSimpleName()
-              + "); choose another folder with --output");
-      return ExitCode.WRONG_USAGE.number();
+    ExitCode written = files.write(folder, "--output", messages);
+    if (written != ExitCode.FINE) {
+      return written.number();
     }
     command.commandLine().getOut().print(next(chosen.size()));
     return RulesInForce.code(auditor).number();

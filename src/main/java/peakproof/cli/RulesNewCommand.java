@@ -1,6 +1,5 @@
 package peakproof.cli;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -75,16 +74,9 @@ final class RulesNewCommand implements Callable<Integer> {
     if (!files.existing().isEmpty()) {
       throw wrong("there is a file '" + files.existing().get(0) + "' already; take another name");
     }
-    try {
-      files.write(folder);
-    } catch (IOException refused) {
-      messages.tell(
-          "peakproof: cannot write in '"
-              + folder
-              + "' ("
-              + refused.getClass().getSimpleName()
-              + "); nothing was written. Choose another folder with --dir");
-      return ExitCode.WRONG_USAGE.number();
+    ExitCode written = files.write(folder, "--dir", messages);
+    if (written != ExitCode.FINE) {
+      return written.number();
     }
     adviseOnTheme(known);
     command.commandLine().getOut().print(next());

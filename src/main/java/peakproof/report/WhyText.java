@@ -22,6 +22,9 @@ import peakproof.rule.RuleInForce;
 public final class WhyText {
   private static final int MARGIN = 11;
 
+  /** So begins the label of a week, which is named by its day anyway. */
+  private static final String WEEK = "the week of ";
+
   /** More of the same teaches nobody anything. */
   private static final int MATCHES = 12;
 
@@ -137,7 +140,7 @@ public final class WhyText {
   private void words(Account account) {
     Map<String, String> meanings = new LinkedHashMap<>();
     for (Account.Look look : account.looks()) {
-      for (Account.Sieve sieve : look.sieves()) {
+      for (Account.Sieve sieve : look.of() == 0 ? List.<Account.Sieve>of() : look.sieves()) {
         for (String field : sieve.fields()) {
           String meaning = facts.meaning(look.type(), field);
           if (meaning != null) {
@@ -200,7 +203,7 @@ public final class WhyText {
     String type = facts.one(seen.type());
     String label = seen.label();
     String named =
-        label == null || where.week() != null
+        label == null || label.startsWith(WEEK)
             ? type
             : label.startsWith(type + " ") ? label : type + " (" + label + ")";
     return named + ", " + when + places.line(place);

@@ -123,9 +123,6 @@ record ConditionWords(Map<String, String> variables, Settings settings, Spoken s
     if (pair.right() instanceof Expression.Truth) {
       return yesOrNo(pair.left(), facts);
     }
-    if (holds && pair.operator().equals("==") && !(pair.right() instanceof Expression.Setting)) {
-      return words(pair.left()) + " " + spoken.field(name(pair.left()), left);
-    }
     Object right = facts.value(pair.right());
     String name = name(pair.left());
     String value = value(name, left, pair.right(), facts);
@@ -134,8 +131,16 @@ record ConditionWords(Map<String, String> variables, Settings settings, Spoken s
       String asLeft = value(name, right, pair.right(), facts);
       value = value.equals(asLeft) ? spoken.exact(name, one.doubleValue()) : value;
     }
-    String operator = pair.operator().equals("==") ? "" : operator(pair.operator(), left) + " ";
+    if (pair.operator().equals("==")) {
+      return words(pair.left()) + " " + (holds ? like(pair, other, value) : value + ", not " + other);
+    }
+    String operator = operator(pair.operator(), left) + " ";
     return words(pair.left()) + " " + value + ", " + (holds ? "" : "not ") + operator + other;
+  }
+
+  /** What both sides are, said once: a setting with its name, anything else by its value. */
+  private static String like(Expression.Pair pair, String other, String value) {
+    return pair.right() instanceof Expression.Setting ? other : value;
   }
 
   /** A value in its own unit; one held against a share or temperature of the card, in that. */

@@ -132,7 +132,9 @@ record ConditionWords(Map<String, String> variables, Settings settings, Spoken s
       value = value.equals(asLeft) ? spoken.exact(name, one.doubleValue()) : value;
     }
     if (pair.operator().equals("==")) {
-      return words(pair.left()) + " " + (holds ? like(pair, other, value) : value + ", not " + other);
+      return words(pair.left())
+          + " "
+          + (holds ? like(pair, other, value) : value + ", not " + other);
     }
     String operator = operator(pair.operator(), left) + " ";
     return words(pair.left()) + " " + value + ", " + (holds ? "" : "not ") + operator + other;

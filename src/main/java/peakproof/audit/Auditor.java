@@ -88,7 +88,7 @@ public final class Auditor {
     if (dossier == null) {
       return new Outcome.Wrong(reading.faults());
     }
-    Ruleset rules = rulesets.of(dossier.house());
+    Ruleset rules = rules(dossier);
     return audit(rules, dossier, Resolution.of(rules, dossier), options.asOf());
   }
 
@@ -99,7 +99,7 @@ public final class Auditor {
     if (dossier == null) {
       return new Workup.Outcome.Wrong(reading.faults());
     }
-    Ruleset rules = rulesets.of(dossier.house());
+    Ruleset rules = rules(dossier);
     Resolution resolved = Resolution.of(rules, dossier);
     if (!resolved.faults().isEmpty()) {
       return new Workup.Outcome.Wrong(resolved.faults());
@@ -125,7 +125,12 @@ public final class Auditor {
     return audit(rules(), dossier, resolved, asOf);
   }
 
-  private Outcome audit(
+  /** The rules for a plan: those all share, and its house's own. */
+  Ruleset rules(Dossier dossier) {
+    return rulesets.of(dossier.house());
+  }
+
+  Outcome audit(
       Ruleset rules, Dossier dossier, Resolution resolved, @Nullable LocalDate asOf) {
     if (!resolved.faults().isEmpty()) {
       return new Outcome.Wrong(resolved.faults());

@@ -139,13 +139,18 @@ final class Judge {
   }
 
   private List<Window> windowsOf(Card card) {
+    return windows(facts, settings(card));
+  }
+
+  /** The windows of one rule's settings. */
+  static List<Window> windows(Facts facts, Settings settings) {
     List<Window> made = new ArrayList<>();
-    settings(card)
+    settings
         .values()
         .forEach(
             (name, value) -> {
               if (value.kind() == Settings.Kind.WINDOW) {
-                made.add(facts.window(card.rule(), name, value.number(), value.until()));
+                made.add(facts.window(settings.rule(), name, value.number(), value.until()));
               }
             });
     return made;

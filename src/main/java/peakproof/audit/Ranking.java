@@ -2,6 +2,7 @@ package peakproof.audit;
 
 import java.util.Comparator;
 import java.util.List;
+import peakproof.rule.Card;
 
 /**
  * The order in which a coach reads: severity, the day it bites, theme with health first, rule,
@@ -35,6 +36,12 @@ final class Ranking {
           .thenComparing(Finding::rule)
           .thenComparing(finding -> finding.where().get(0).place())
           .thenComparing(Finding::fingerprint);
+
+  /** Rules by theme, then by name. */
+  static final Comparator<Card> THEME_ORDER =
+      Comparator.comparingInt((Card card) -> theme(card.theme()))
+          .thenComparing(Card::theme)
+          .thenComparing(Card::rule);
 
   private Ranking() {}
 

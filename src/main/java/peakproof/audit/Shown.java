@@ -13,14 +13,14 @@ import peakproof.fact.Words;
  * How values look in a sentence, with their unit for machines. A field's unit is told by how its
  * name ends.
  */
-final class Shown {
+public final class Shown {
   private static final Set<String> SHARES =
       Set.of("spike", "reduction", "fasterThanGoal", "shareOfLongest", "costLow", "costHigh");
 
   private Shown() {}
 
   /** A setting; {@code unit} is the card's word for a bare number. */
-  static Value setting(Settings.Value value, String unit) {
+  public static Value setting(Settings.Value value, String unit) {
     double number = value.number();
     return switch (value.kind()) {
       case COUNT -> new Value(number, Words.number(number), unit);
@@ -40,7 +40,7 @@ final class Shown {
   }
 
   /** A field of a fact. */
-  static Value field(String name, @Nullable Object value) {
+  public static Value field(String name, @Nullable Object value) {
     if (value == null) {
       return word("unknown");
     }
@@ -54,6 +54,14 @@ final class Shown {
       return word(constant.name().toLowerCase(Locale.ROOT));
     }
     return value instanceof Number number ? number(name, number.doubleValue()) : word("" + value);
+  }
+
+  /** A number with more digits than a sentence needs, to tell it from one that looks alike. */
+  static String exact(String name, double number) {
+    String unit = number(name, number).unit();
+    return unit.equals("share")
+        ? String.format(Locale.ROOT, "%.2f%%", number * 100)
+        : String.format(Locale.ROOT, "%.3f %s", number, unit).strip();
   }
 
   private static Value number(String name, double number) {

@@ -1,11 +1,10 @@
 package peakproof.cli;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 import peakproof.audit.Auditor;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -24,11 +23,7 @@ final class DayOptions {
               + " Default: the last day of the log, else the day before the plan.")
   private @Nullable String asOf;
 
-  @Option(
-      names = "--house",
-      paramLabel = "FILE",
-      description = "The house file to use. Default: the nearest house.yaml above the plan.")
-  private @Nullable Path house;
+  @Mixin private HouseOption house = new HouseOption();
 
   /** True when the user names a day. */
   boolean saysDay() {
@@ -37,7 +32,7 @@ final class DayOptions {
 
   /** What the user chose, or a usage fault. */
   Auditor.Options chosen(Surroundings surroundings) {
-    return new Auditor.Options(date(surroundings), existing(house));
+    return new Auditor.Options(date(surroundings), house.named());
   }
 
   private @Nullable LocalDate date(Surroundings surroundings) {
@@ -56,13 +51,6 @@ final class DayOptions {
               + asOf
               + "'");
     }
-  }
-
-  private @Nullable Path existing(@Nullable Path file) {
-    if (file != null && !Files.isRegularFile(file)) {
-      throw wrong("Invalid value for option '--house': no file at '" + file + "'");
-    }
-    return file;
   }
 
   private ParameterException wrong(String message) {

@@ -40,14 +40,19 @@ public final class Program {
       PrintWriter out, PrintWriter err, Messages messages, Surroundings surroundings) {
     CommandLine rules =
         new CommandLine(new RulesCommand())
+            .addSubcommand(new RulesListCommand(messages, surroundings))
+            .addSubcommand(new RulesShowCommand(messages, surroundings))
             .addSubcommand(new RulesCheckCommand(messages, surroundings))
-            .addSubcommand(new RulesTryCommand(messages, surroundings));
+            .addSubcommand(new RulesTryCommand(messages, surroundings))
+            .addSubcommand(new RulesNewCommand(messages, surroundings))
+            .addSubcommand(new RulesExportCommand(messages, surroundings));
     CommandLine program =
         new CommandLine(new PeakproofCommand())
             .addSubcommand(new AuditCommand(messages, surroundings))
             .addSubcommand(new ForecastCommand(messages, surroundings))
             .addSubcommand(new MeasuresCommand(messages, surroundings))
             .addSubcommand(rules)
+            .addSubcommand(new WhyCommand(messages, surroundings))
             .addSubcommand(new WarmCommand(messages, surroundings))
             .setOut(out)
             .setErr(err)

@@ -57,6 +57,11 @@ public final class Documents {
     return Files.isDirectory(path) ? PlanFolder.search(path) : List.of(path);
   }
 
+  /** The nearest {@code house.yaml} in a folder or those above it; null when there is none. */
+  public static @Nullable Path houseFrom(Path folder) {
+    return DocumentFiles.house(folder.resolve("plan.yaml"));
+  }
+
   private static @Nullable Tree logBeside(Path planFile, DocumentFiles files) {
     Path log = planFile.resolveSibling("log.yaml");
     boolean another = Files.isRegularFile(log) && !log.equals(planFile);

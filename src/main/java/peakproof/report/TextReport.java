@@ -106,7 +106,7 @@ public final class TextReport {
     lines.addAll(Lines.wrapped(first, MARGIN, text, width));
   }
 
-  private static String spoken(Hold hold) {
+  static String spoken(Hold hold) {
     return switch (hold) {
       case HURT -> "someone could be hurt";
       case RULES -> "a race rule would be broken";

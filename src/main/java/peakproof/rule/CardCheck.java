@@ -8,7 +8,7 @@ final class CardCheck {
   private static final int TITLE = 60;
 
   /** Themes in which every rule has a caution, whatever it weighs. */
-  private static final Set<String> CARING = Set.of("health", "environment", "fuelling");
+  static final Set<String> CARING = Set.of("health", "environment", "fuelling");
 
   private static final Set<String> TEXTS = Set.of("title", "why", "do", "care", "not-for");
   private static final Pattern PAIRED_BRACES = Pattern.compile("[^{}]*(\\{[^{}]*\\}[^{}]*)*");

@@ -26,12 +26,18 @@ public enum Preset {
    * @param word as plan or house has it, one of the format's words
    */
   static Preset of(@Nullable String word, Standing who) {
+    Preset named = named(word);
+    return named == null
+        ? Stream.of(values()).filter(preset -> preset.fits(who)).findFirst().orElse(DEFAULT)
+        : named;
+  }
+
+  /** The one of a word; null for {@code by-athlete} and without a word. */
+  public static @Nullable Preset named(@Nullable String word) {
     return Stream.of(values())
         .filter(preset -> preset.word().equals(word))
         .findFirst()
-        .orElseGet(
-            () ->
-                Stream.of(values()).filter(preset -> preset.fits(who)).findFirst().orElse(DEFAULT));
+        .orElse(null);
   }
 
   private boolean fits(Standing who) {

@@ -130,8 +130,7 @@ public final class Auditor {
     return rulesets.of(dossier.house());
   }
 
-  Outcome audit(
-      Ruleset rules, Dossier dossier, Resolution resolved, @Nullable LocalDate asOf) {
+  Outcome audit(Ruleset rules, Dossier dossier, Resolution resolved, @Nullable LocalDate asOf) {
     if (!resolved.faults().isEmpty()) {
       return new Outcome.Wrong(resolved.faults());
     }

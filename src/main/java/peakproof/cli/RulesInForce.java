@@ -44,7 +44,8 @@ final class RulesInForce {
   /** Fine, unless a rule is wrong. */
   static ExitCode code(Auditor auditor) {
     return auditor.ruleFaults().isEmpty() && auditor.houseRuleFaults().isEmpty()
-        ? ExitCode.FINE : ExitCode.WRONG_RULE;
+        ? ExitCode.FINE
+        : ExitCode.WRONG_RULE;
   }
 
   /**

@@ -143,7 +143,10 @@ class RulePagesTest {
       if (preset != Preset.DEFAULT) {
         page.append("\n### ").append(preset.word()).append(": ").append(preset.because());
         page.append("\n\n| rule | setting | value | default | why |\n|---|---|---|---|---|\n");
-        rules.presets().of(preset).forEach((rule, its) -> its.forEach((name, one) -> page.append(row(rule, name, one))));
+        rules
+            .presets()
+            .of(preset)
+            .forEach((rule, its) -> its.forEach((name, one) -> page.append(row(rule, name, one))));
       }
     }
     Golden.assertMatches(

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -134,6 +135,26 @@ class RulePagesTest {
 
   private static String header() {
     return "| setting | value | from | to | meaning |\n|---|---|---|---|---|\n";
+  }
+
+  @Test
+  void theHousePageNamesSettingsThatThereAre() throws IOException {
+    String page = Files.readString(DOCS.resolve("house.md"), StandardCharsets.UTF_8);
+    String table =
+        page.substring(page.indexOf("## Where coaches"), page.indexOf("## Every number"));
+    List<MatchResult> named =
+        Pattern.compile("`([a-z-]+): ([a-z-]+)`")
+            .matcher(table.substring(table.indexOf("|---|")))
+            .results()
+            .toList();
+    assertThat(named).hasSizeGreaterThan(50);
+    for (MatchResult one : named) {
+      Set<String> settings =
+          one.group(1).equals("measures")
+              ? rules.measures().keySet()
+              : rules.card(one.group(1)).settings().keySet();
+      assertThat(settings).as(one.group()).contains(one.group(2));
+    }
   }
 
   @Test

@@ -23,7 +23,7 @@ public final class Window implements Fact {
   private final LocalDate last;
   private final Timeline timeline;
   private final List<Day> days;
-  private final Map<String, Tally> tallies = new LinkedHashMap<>();
+  private final Map<String, Tally> tallies;
 
   Window(Timeline timeline, String rule, String name, LocalDate first, LocalDate last) {
     this.timeline = timeline;
@@ -32,6 +32,7 @@ public final class Window implements Fact {
     this.first = first;
     this.last = last;
     this.days = timeline.between(first, last);
+    this.tallies = new LinkedHashMap<>();
     tallySwims(of(Swim.class));
     tallyRides(of(Ride.class));
     tallies.put(
@@ -42,6 +43,21 @@ public final class Window implements Fact {
             "heat or air of the rides and runs in the log"));
     tallyRuns(of(Run.class), timeline.bricks().stream().filter(b -> holds(b.date())).toList());
     tallyRehearsals(of(Session.class), of(Run.class), timeline.rehearsals());
+  }
+
+  private Window(Window counted, String rule, String name) {
+    this.timeline = counted.timeline;
+    this.rule = rule;
+    this.name = name;
+    this.first = counted.first;
+    this.last = counted.last;
+    this.days = counted.days;
+    this.tallies = counted.tallies;
+  }
+
+  /** The same days for another setting: many rules look at the same, and counting takes time. */
+  Window as(String anotherRule, String itsName) {
+    return new Window(this, anotherRule, itsName);
   }
 
   private void tallySwims(List<Swim> swims) {

@@ -160,7 +160,7 @@ public final class StreamedPlan {
           source.place(offset),
           "'" + name + "' is neither an object nor a text",
           "expected the keys of the " + name + " in { }, or its YAML as a text",
-          token == JsonToken.VALUE_NULL ? "leave it out" : "write it so");
+          token == JsonToken.VALUE_NULL && !name.equals("plan") ? "leave it out" : "write it so");
       parser.skipChildren();
       return true;
     }

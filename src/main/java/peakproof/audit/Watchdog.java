@@ -50,12 +50,13 @@ final class Watchdog {
       throw new IllegalStateException(e);
     }
     if (thread.isAlive()) {
-      throw bite(new RunawayRule(
+      throw bite(
+          new RunawayRule(
               run.rule, "ran for more than " + patience + " ms", Auditor.Stop.RAN_AWAY));
     }
     if (run.failure instanceof OutOfMemoryError) {
-      throw bite(new RunawayRule(
-              run.rule, "takes more memory than there is", Auditor.Stop.OUT_OF_MEMORY));
+      throw bite(
+          new RunawayRule(run.rule, "takes more memory than there is", Auditor.Stop.OUT_OF_MEMORY));
     }
     return result(run);
   }

@@ -34,10 +34,7 @@ final class Output implements Closeable {
             "." + target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
     return new Output(
         Files.newBufferedWriter(
-            draft,
-            StandardCharsets.UTF_8,
-            StandardOpenOption.CREATE_NEW,
-            StandardOpenOption.WRITE),
+            draft, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE),
         draft,
         target);
   }

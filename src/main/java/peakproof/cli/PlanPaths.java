@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Map;
 import peakproof.document.Documents;
 
-/** The plans of a run: at some paths and in some folders, each once however many ways lead to it. */
+/**
+ * The plans of a run: at some paths and in some folders, each once however many ways lead to it.
+ */
 final class PlanPaths {
   private final Messages messages;
   private final Map<Path, Path> found = new LinkedHashMap<>();

@@ -50,7 +50,9 @@ public final class Documents {
           name.place(),
           "the " + kind + " '" + name.text() + "' is not given",
           "expected the " + kind + " beside the plan",
-          kind.equals("event") ? "write the event into the plan" : "add the log, or leave this out");
+          kind.equals("event")
+              ? "write the event into the plan"
+              : "add the log, or leave this out");
     }
   }
 

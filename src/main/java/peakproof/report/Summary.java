@@ -18,10 +18,7 @@ final class Summary {
     List<String> parts = new ArrayList<>();
     for (Severity severity : Severity.values()) {
       List<String> athletes =
-          ranks.stream()
-              .filter(rank -> rank.heaviest() == severity)
-              .map(Rank::athlete)
-              .toList();
+          ranks.stream().filter(rank -> rank.heaviest() == severity).map(Rank::athlete).toList();
       if (!athletes.isEmpty()) {
         String names = severity == Severity.HOLD ? " (" + String.join(", ", athletes) + ")" : "";
         parts.add(severity + " in " + athletes.size() + names);

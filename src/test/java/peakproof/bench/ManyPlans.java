@@ -29,7 +29,8 @@ public final class ManyPlans {
   private static final Pattern MORNING = Pattern.compile("(?<=(fatigue|soreness): )\\d");
   private static final Pattern HEART_RATE = Pattern.compile("(?<=heart-rate: )(\\d+)bpm");
   private static final Pattern FUEL = Pattern.compile("(?<=carbohydrate: )(\\d+)g/h");
-  private static final Pattern ANSWERS = Pattern.compile("(?<!,)\n +(aero: \\d\\w+|(fuel|morning): \\{[^{}\n]*\\})(?=\n)");
+  private static final Pattern ANSWERS =
+      Pattern.compile("(?<!,)\n +(aero: \\d\\w+|(fuel|morning): \\{[^{}\n]*\\})(?=\n)");
 
   private final Random chance;
   private final String plan;

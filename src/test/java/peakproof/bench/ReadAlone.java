@@ -17,9 +17,7 @@ public final class ReadAlone {
   public static void main(String[] arguments) {
     List<Path> plans = Documents.plansUnder(Path.of(arguments[0]));
     long sound =
-        plans.parallelStream()
-            .filter(plan -> Documents.read(plan, null).dossier() != null)
-            .count();
+        plans.parallelStream().filter(plan -> Documents.read(plan, null).dossier() != null).count();
     new PrintStream(System.out, true, StandardCharsets.UTF_8)
         .println(sound + " of " + plans.size() + " plans read");
   }

@@ -20,9 +20,9 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import peakproof.audit.Auditor.Outcome;
+import peakproof.audit.Auditor.Stop;
 import peakproof.document.Fault;
 import peakproof.document.Place;
-import peakproof.audit.Auditor.Stop;
 import peakproof.report.LinesReport;
 import peakproof.report.Sample;
 import peakproof.rule.Severity;
@@ -134,8 +134,7 @@ class AuditRunTest {
 
   @Test
   void goesOnAfterARuleThatFailedOnOnePlan() {
-    ExitCode worst =
-        run(plan -> plan.endsWith("a.yaml") ? stopped(Stop.FAILED) : judged());
+    ExitCode worst = run(plan -> plan.endsWith("a.yaml") ? stopped(Stop.FAILED) : judged());
     assertThat(worst).isEqualTo(ExitCode.WRONG_RULE);
     assertThat(pages()).hasSize(1);
   }

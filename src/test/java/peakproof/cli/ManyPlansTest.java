@@ -71,8 +71,7 @@ class ManyPlansTest {
     Run toFile =
         audit(4, "audit", squad.toString(), "--format", "json", "--output", file.toString());
     assertThat(toFile.out()).isEmpty();
-    assertThat(file)
-        .hasContent(audit(4, "audit", squad.toString(), "--format", "json").out());
+    assertThat(file).hasContent(audit(4, "audit", squad.toString(), "--format", "json").out());
   }
 
   @Test
@@ -84,8 +83,7 @@ class ManyPlansTest {
       String plan = squad.resolve("athletes").resolve(athlete).toString();
       String house = squad.resolve("house.yaml").toString();
       fromFiles.add(
-          JSON.readTree(
-              audit(1, "audit", plan, "--house", house, "--format", "ndjson").out()));
+          JSON.readTree(audit(1, "audit", plan, "--house", house, "--format", "ndjson").out()));
     }
     Run run = stream(4, input.toString());
     List<String> lines = run.out().lines().toList();
@@ -139,8 +137,7 @@ class ManyPlansTest {
     System.setProperty(AuditCommand.CORES, String.valueOf(cores));
     Map<String, String> environment = Map.of("XDG_CACHE_HOME", temporary.toString());
     Path here = Path.of("").toAbsolutePath();
-    return Run.fed(
-        input, new Surroundings(here, Run.CLOCK, false, false, environment), arguments);
+    return Run.fed(input, new Surroundings(here, Run.CLOCK, false, false, environment), arguments);
   }
 
   private static String line(String athlete) throws IOException {

@@ -35,7 +35,8 @@ class StreamedPlanTest {
 
   @Test
   void namesTheColumnOfTheLineInAnObject() {
-    String line = "{" + PLAN.replace("Tove", "Tøve 🏊").replace("easy", "eesy") + ", " + EVENT + "}";
+    String line =
+        "{" + PLAN.replace("Tove", "Tøve 🏊").replace("easy", "eesy") + ", " + EVENT + "}";
     Fault fault = faults(line).get(0);
     assertThat(fault.what()).contains("eesy");
     int chars = line.indexOf("eesy");
@@ -46,7 +47,13 @@ class StreamedPlanTest {
   void saysWhatItMisses() {
     assertThat(what("{" + EVENT + "}")).containsExactly("there is no plan");
     assertThat(what("{" + PLAN + "}")).containsExactly("the event 'saltmarsh' is not given");
-    assertThat(what("{" + PLAN.replace("\"event\"", "\"log\": \"log.yaml\", \"event\"") + ", " + EVENT + "}"))
+    assertThat(
+            what(
+                "{"
+                    + PLAN.replace("\"event\"", "\"log\": \"log.yaml\", \"event\"")
+                    + ", "
+                    + EVENT
+                    + "}"))
         .containsExactly("the log 'log.yaml' is not given");
   }
 
@@ -55,7 +62,8 @@ class StreamedPlanTest {
     assertThat(what("[1]")).containsExactly("this is no object");
     assertThat(what("plan: 1")).containsExactly("this cannot be read as JSON");
     assertThat(what("{" + PLAN)).containsExactly("this cannot be read as JSON");
-    assertThat(what("{" + PLAN + ", " + EVENT + "} {}")).containsExactly("something follows the object");
+    assertThat(what("{" + PLAN + ", " + EVENT + "} {}"))
+        .containsExactly("something follows the object");
     assertThat(what("{" + PLAN + ", " + EVENT + ", " + EVENT + "}"))
         .containsExactly("'event' is written twice");
     assertThat(what("{\"lgo\": {}, " + PLAN + ", " + EVENT + "}"))

@@ -32,8 +32,7 @@ class JsonReportTest {
   @Test
   void escapesWhatADocumentSays() throws Exception {
     String name = "O\"dd\\ \u0007 \u2028 Bjørnå 🏊";
-    JsonNode read =
-        new ObjectMapper().readTree(json(Sample.audit(name, null, List.of())));
+    JsonNode read = new ObjectMapper().readTree(json(Sample.audit(name, null, List.of())));
     assertThat(read.at("/audits/0/athlete").textValue()).isEqualTo(name);
     assertThat(read.at("/audits/0/log").isNull()).isTrue();
   }

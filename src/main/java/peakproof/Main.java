@@ -22,6 +22,7 @@ public final class Main {
         base
             + Program.run(
                 arguments,
+                System.in,
                 utf8(FileDescriptor.out),
                 utf8(FileDescriptor.err),
                 Surroundings.ofThisProcess()));

@@ -3,6 +3,7 @@ package peakproof;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
@@ -51,7 +52,12 @@ class ReadmeTest {
     Clock clock = Clock.fixed(Instant.parse("2027-06-01T20:00:00Z"), ZoneOffset.UTC);
     Surroundings surroundings =
         new Surroundings(Path.of("").toAbsolutePath(), clock, false, false, Map.of());
-    Program.run(arguments, new PrintWriter(out), new PrintWriter(err), surroundings);
+    Program.run(
+        arguments,
+        InputStream.nullInputStream(),
+        new PrintWriter(out),
+        new PrintWriter(err),
+        surroundings);
     assertThat(err.toString()).isEmpty();
     return out.toString();
   }

@@ -17,8 +17,8 @@ import peakproof.rule.RuleFolder;
 import peakproof.rule.Ruleset;
 
 /**
- * Audits plans with one set of rules. Nothing in it changes, so all plans share it, until a rule
- * runs away: then it judges no further.
+ * Audits plans with one set of rules, on any number of threads. Nothing in it changes, so all plans
+ * share it; but cases are judged one after the other, and none after a rule that ran away.
  */
 public final class Auditor {
   private final Rulesets rulesets;
@@ -50,8 +50,18 @@ public final class Auditor {
     /** A document of it is wrong, or the house asks for what the rules do not have. */
     record Wrong(List<Fault> faults) implements Outcome {}
 
-    /** A rule did not come to its end on it or on a plan before; nothing can be said of it. */
-    record Stopped(Fault rule) implements Outcome {}
+    /** A rule did not come to its end on it; nothing can be said of it. */
+    record Stopped(Fault rule, Stop stop) implements Outcome {}
+  }
+
+  /** How a rule did not come to its end. */
+  public enum Stop {
+    /** It failed on this plan; it may well judge others. */
+    FAILED,
+    /** It went on for too long or without end, and may be at it still. */
+    RAN_AWAY,
+    /** There was no memory left, for it or for whatever else ran beside it. */
+    OUT_OF_MEMORY
   }
 
   /** Faults of the rules, with that of one that ran away; the sound ones still judge. */
@@ -83,13 +93,20 @@ public final class Auditor {
 
   /** Reads and judges one plan. */
   public Outcome audit(Path plan, Options options) {
-    Reading reading = Documents.read(plan, options.house());
+    return audit(Documents.read(plan, options.house()), options.asOf());
+  }
+
+  /**
+   * Judges one plan that was read. A rule that runs away on it keeps no other plan from being
+   * judged: whether to go on is up to who asks.
+   */
+  public Outcome audit(Reading reading, @Nullable LocalDate asOf) {
     Dossier dossier = reading.dossier();
     if (dossier == null) {
       return new Outcome.Wrong(reading.faults());
     }
     Ruleset rules = rules(dossier);
-    return audit(rules, dossier, Resolution.of(rules, dossier), options.asOf());
+    return audit(rules, dossier, Resolution.of(rules, dossier), asOf, new Watchdog());
   }
 
   /** Reads one plan and works it out without judging it. */
@@ -122,7 +139,7 @@ public final class Auditor {
 
   /** Judges a plan already read by the shared rules as they count for it. */
   Outcome audit(Dossier dossier, Resolution resolved, @Nullable LocalDate asOf) {
-    return audit(rules(), dossier, resolved, asOf);
+    return audit(rules(), dossier, resolved, asOf, watchdog);
   }
 
   /** The rules for a plan: those all share, and its house's own. */
@@ -130,7 +147,17 @@ public final class Auditor {
     return rulesets.of(dossier.house());
   }
 
+  /** Judges a plan already read by some rules as they count for it. */
   Outcome audit(Ruleset rules, Dossier dossier, Resolution resolved, @Nullable LocalDate asOf) {
+    return audit(rules, dossier, resolved, asOf, watchdog);
+  }
+
+  private static Outcome audit(
+      Ruleset rules,
+      Dossier dossier,
+      Resolution resolved,
+      @Nullable LocalDate asOf,
+      Watchdog watchdog) {
     if (!resolved.faults().isEmpty()) {
       return new Outcome.Wrong(resolved.faults());
     }
@@ -140,7 +167,7 @@ public final class Auditor {
       Assembly assembly = new Assembly(rules, dossier, resolved, facts, day);
       return new Outcome.Judged(assembly.audit(watchdog), rules.faults().isEmpty());
     } catch (RunawayRule runaway) {
-      return new Outcome.Stopped(fault(runaway, rules));
+      return new Outcome.Stopped(fault(runaway, rules), runaway.stop);
     }
   }
 }

@@ -86,7 +86,8 @@ final class Judge {
     String endless = reports.endless();
     if (endless != null) {
       throw watchdog.bite(
-          new RunawayRule(endless, "reported more than " + MOST_FIRINGS + " times"));
+          new RunawayRule(
+              endless, "reported more than " + MOST_FIRINGS + " times", Auditor.Stop.RAN_AWAY));
     }
     judged.forEach(rule -> outcomes.put(rule, after(rules.card(rule), reports.of(rule))));
     return outcomes;

@@ -50,10 +50,13 @@ final class Watchdog {
       throw new IllegalStateException(e);
     }
     if (thread.isAlive()) {
-      throw bite(new RunawayRule(run.rule, "ran for more than " + patience + " ms"));
+      throw bite(
+          new RunawayRule(
+              run.rule, "ran for more than " + patience + " ms", Auditor.Stop.RAN_AWAY));
     }
     if (run.failure instanceof OutOfMemoryError) {
-      throw bite(new RunawayRule(run.rule, "takes more memory than there is"));
+      throw bite(
+          new RunawayRule(run.rule, "takes more memory than there is", Auditor.Stop.OUT_OF_MEMORY));
     }
     return result(run);
   }
@@ -62,7 +65,7 @@ final class Watchdog {
     Throwable failure = run.failure;
     if (failure instanceof RuntimeException mistake) {
       if (madeByARule(mistake)) {
-        throw new RunawayRule(run.rule, "failed on this plan");
+        throw new RunawayRule(run.rule, "failed on this plan", Auditor.Stop.FAILED);
       }
       throw mistake;
     }

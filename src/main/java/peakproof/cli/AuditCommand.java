@@ -1,15 +1,20 @@
 package peakproof.cli;
 
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import peakproof.audit.Audit;
 import peakproof.audit.Auditor;
+import peakproof.report.Choice;
+import peakproof.report.Ink;
 import peakproof.report.JsonReport;
-import peakproof.report.Report;
-import peakproof.report.Report.Judged;
+import peakproof.report.LinesReport;
+import peakproof.report.Renderer;
 import peakproof.report.TextReport;
 import peakproof.rule.Severity;
 import picocli.CommandLine.ArgGroup;
@@ -33,18 +38,25 @@ import picocli.CommandLine.Spec;
       "Examples: all plans of a folder; one plan with every finding; for a pipeline",
       "  peakproof audit plans",
       "  peakproof audit plans/runa/plan.yaml --all",
-      "  peakproof audit plans --format json --output audit.json --fail-at fix"
+      "  peakproof audit plans --format json --output audit.json --fail-at fix",
+      "A stream of plans, a line each:",
+      "  peakproof audit --stream < plans.ndjson > audits.ndjson"
     })
 final class AuditCommand implements Callable<Integer> {
+  /** The property that says how many plans are audited at a time. */
+  static final String CORES = "peakproof.cores";
+
   private static final int USUAL_TOP = 3;
   private static final int STALE_DAYS = 2;
 
   /** What a report is written in. */
   enum Format {
     TEXT,
-    JSON
+    JSON,
+    NDJSON
   }
 
+  private final InputStream in;
   private final Messages messages;
   private final Surroundings surroundings;
 
@@ -52,7 +64,7 @@ final class AuditCommand implements Callable<Integer> {
 
   @Parameters(
       paramLabel = "PATH",
-      arity = "1..*",
+      arity = "0..*",
       description = "A plan, or a folder that is searched for plans.")
   private List<Path> paths = List.of();
 
@@ -74,9 +86,20 @@ final class AuditCommand implements Callable<Integer> {
 
   @Option(
       names = "--format",
-      paramLabel = "text|json",
-      description = "What to write. Default: text. JSON always has every finding.")
-  private Format format = Format.TEXT;
+      paramLabel = "text|json|ndjson",
+      description = {
+        "What to write. Default: text. The others always have every finding;",
+        "ndjson is one audit a line."
+      })
+  private @Nullable Format format;
+
+  @Option(
+      names = "--stream",
+      description = {
+        "Instead of files: reads one plan a line from standard input, as JSON with plan,",
+        "log, event and house, and writes one audit a line, as ndjson."
+      })
+  private boolean stream;
 
   @Mixin private OutputOptions output = new OutputOptions();
 
@@ -89,7 +112,8 @@ final class AuditCommand implements Callable<Integer> {
   @Mixin private RuleFolders rules = new RuleFolders();
   @Mixin private PageOptions page = new PageOptions();
 
-  AuditCommand(Messages messages, Surroundings surroundings) {
+  AuditCommand(InputStream in, Messages messages, Surroundings surroundings) {
+    this.in = in;
     this.messages = messages;
     this.surroundings = surroundings;
   }
@@ -97,49 +121,112 @@ final class AuditCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Auditor.Options options = day.chosen(surroundings);
-    Report.Choice choice = choice();
+    if (stream) {
+      return streamed(options);
+    }
+    if (paths.isEmpty()) {
+      throw wrong("Missing required parameter: 'PATH'");
+    }
+    Choice choice = choice();
     int width = page.width(surroundings, output.toFile());
-    List<Path> folders = rules.all(surroundings);
-
-    Auditor auditor = Auditor.load(folders, rules.known(surroundings));
-    AuditRun run =
-        new AuditRun(plan -> auditor.audit(plan, options), messages, surroundings.clock());
-    run.auditAll(paths);
-    run.note(auditor.rules().faults().isEmpty() ? ExitCode.FINE : ExitCode.WRONG_RULE);
-    messages.tell(auditor.rules().faults());
-    messages.tell(auditor.houseRuleFaults());
-    run.judged().stream().map(Judged::audit).forEach(this::warnOfOldLog);
-
-    Report report = run.report(choice);
-    String text =
-        switch (format) {
-          case TEXT -> TextReport.of(report, width, page.ink(surroundings, output.toFile()));
-          case JSON -> JsonReport.of(report, Version.PROGRAM);
-        };
-    run.note(report.reaches(failAt) ? ExitCode.FOUND : ExitCode.FINE);
-    run.note(output.write(text, messages));
-    return run.worst().number();
+    Ink ink = page.ink(surroundings, output.toFile());
+    Auditor auditor = Auditor.load(rules.all(surroundings), rules.known(surroundings));
+    PlanPaths plans = PlanPaths.under(paths, messages);
+    int count = plans.all().size();
+    ExitCode[] code = {plans.worst()};
+    ExitCode written =
+        output.write(
+            out -> {
+              Renderer renderer =
+                  switch (format == null ? Format.TEXT : format) {
+                    case TEXT -> new TextReport(out, choice, width, ink);
+                    case JSON -> new JsonReport(out, Version.PROGRAM);
+                    case NDJSON -> new LinesReport(out, Version.PROGRAM);
+                  };
+              AuditRun<Path> run =
+                  new AuditRun<>(
+                      plan -> auditor.audit(plan, options),
+                      new PageOfPlan(renderer, failAt, this::oldLog),
+                      messages,
+                      surroundings.clock(),
+                      "of " + count + " ");
+              run.audit(
+                  Math.max(1, Math.min(cores(), count)),
+                  plans.all().iterator(),
+                  settled ->
+                      renderer.add(
+                          Objects.requireNonNull(settled.rank()),
+                          Objects.requireNonNull(settled.page())));
+              renderer.end(count);
+              code[0] = code[0].or(run.worst());
+            },
+            messages);
+    return code[0].or(written).or(rulesAre(auditor)).number();
   }
 
-  private Report.Choice choice() {
+  private int streamed(Auditor.Options options) {
+    if (!paths.isEmpty()) {
+      throw wrong("'--stream' reads from standard input, not from '" + paths.get(0) + "'");
+    }
+    if (format != null && format != Format.NDJSON) {
+      throw wrong("'--stream' writes ndjson only");
+    }
+    Auditor auditor = Auditor.load(rules.all(surroundings), rules.known(surroundings));
+    ExitCode[] code = {ExitCode.FINE};
+    ExitCode written =
+        output.write(
+            out -> {
+              LinesReport report = new LinesReport(out, Version.PROGRAM);
+              AuditRun<InputLine> run =
+                  new AuditRun<>(
+                      line -> auditor.audit(line.read(options.house()), options.asOf()),
+                      new PageOfLine(report, failAt),
+                      messages,
+                      surroundings.clock(),
+                      "");
+              run.audit(
+                  cores(),
+                  new InputLines(in),
+                  settled -> report.add(Objects.requireNonNull(settled.page())));
+              code[0] = run.worst();
+            },
+            messages);
+    return code[0].or(written).or(rulesAre(auditor)).number();
+  }
+
+  /** How many plans are audited at a time; the property is for tests and measurements. */
+  private static int cores() {
+    return Math.max(1, Integer.getInteger(CORES, Runtime.getRuntime().availableProcessors()));
+  }
+
+  /** Rules that are wrong are told once, after the plans. */
+  private ExitCode rulesAre(Auditor auditor) {
+    messages.tell(auditor.rules().faults());
+    messages.tell(auditor.houseRuleFaults());
+    return auditor.rules().faults().isEmpty() ? ExitCode.FINE : ExitCode.WRONG_RULE;
+  }
+
+  private Choice choice() {
     if (amount.top < 0) {
       throw wrong("Invalid value for option '--top': expected 0 or more");
     }
-    return new Report.Choice(amount.all, amount.top);
+    return new Choice(amount.all, amount.top);
   }
 
-  /** The clock is heard here only: it never changes a finding or the report. */
-  private void warnOfOldLog(Audit audit) {
+  /**
+   * What to say of a log that ends long ago. The clock is heard here only: it never changes a
+   * finding or the report.
+   */
+  private @Nullable String oldLog(Audit audit) {
     LocalDate today = LocalDate.now(surroundings.clock());
     LocalDate ends = audit.logEnds();
     if (day.saysDay() || ends == null || today.isAfter(audit.raceDate())) {
-      return;
+      return null;
     }
     long age = ChronoUnit.DAYS.between(ends, today);
-    if (age > STALE_DAYS) {
-      messages.tell(
-          audit.plan() + ": the log ends " + age + " days ago; '--as-of today' judges from today");
-    }
+    return age > STALE_DAYS
+        ? audit.plan() + ": the log ends " + age + " days ago; '--as-of today' judges from today"
+        : null;
   }
 
   private ParameterException wrong(String message) {

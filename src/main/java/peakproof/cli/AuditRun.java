@@ -1,96 +1,150 @@
 package peakproof.cli;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.io.IOException;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.LinkedHashMap;
+import java.util.Iterator;
 import java.util.List;
-import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import peakproof.audit.Auditor.Outcome;
-import peakproof.document.Documents;
-import peakproof.report.Report;
-import peakproof.report.Report.Judged;
+import peakproof.audit.Auditor.Stop;
 
-/** Audits plan after plan. One that fails stops no other; the worst code is remembered. */
-final class AuditRun {
+/**
+ * Audits plan after plan, some at a time and all told in their order, so that the same plans give
+ * the same whatever the machine. One that fails stops no other; the worst code is remembered. Only
+ * a rule that runs away ends the run.
+ *
+ * @param <A> what a plan is found by
+ */
+final class AuditRun<A> {
   /** A run that takes longer shows how far it is. */
   private static final Duration PATIENCE = Duration.ofSeconds(1);
 
-  private final Function<Path, Outcome> auditing;
+  private final Function<A, Outcome> auditing;
+  private final Layout<A> layout;
   private final Messages messages;
   private final Clock clock;
   private final Instant began;
-  private final List<Judged> judged = new ArrayList<>();
+  private final String among;
   private int plans;
   private ExitCode worst = ExitCode.FINE;
+
+  /** Turns what came of a plan into what is left of it; on any thread. */
+  interface Layout<A> {
+    /** Of a plan that was judged, or whose documents or rules are wrong. */
+    Settled of(A plan, Outcome outcome);
+
+    /** What to write of a plan over which the program itself failed; null for nothing. */
+    @Nullable String failed(A plan);
+  }
+
+  /** Writes down what there is to write of each plan, in the order of the plans. */
+  @FunctionalInterface
+  interface Writing {
+    void take(Settled settled) throws IOException;
+  }
+
+  /** What came of a plan and what is left of it. */
+  private record Done(Outcome outcome, Settled settled) {}
 
   /**
    * Begins a run.
    *
-   * @param auditing judges the plan at a path
+   * @param auditing judges a plan; on any thread
+   * @param among what is said of how many there are: {@code of 12}
    */
-  AuditRun(Function<Path, Outcome> auditing, Messages messages, Clock clock) {
+  AuditRun(
+      Function<A, Outcome> auditing,
+      Layout<A> layout,
+      Messages messages,
+      Clock clock,
+      String among) {
     this.auditing = auditing;
+    this.layout = layout;
     this.messages = messages;
     this.clock = clock;
     this.began = clock.instant();
+    this.among = among;
   }
 
-  /** Audits the plans at some paths and in some folders, each once however many ways lead to it. */
-  void auditAll(List<Path> paths) {
-    Map<Path, Path> found = new LinkedHashMap<>();
-    for (Path path : paths) {
-      plansAt(path).forEach(plan -> found.putIfAbsent(plan.toAbsolutePath().normalize(), plan));
-    }
-    Collection<Path> all = found.values();
-    for (Path plan : all) {
-      if (Duration.between(began, clock.instant()).compareTo(PATIENCE) > 0) {
-        messages.show("auditing " + (plans + 1) + " of " + all.size() + " ...");
-      }
-      audit(plan);
+  /** Audits all plans on so many threads. */
+  void audit(int threads, Iterator<A> all, Writing writing) throws IOException {
+    try (InOrder<A, Done> work = new InOrder<>(threads, this::done)) {
+      work.each(all, (plan, result) -> take(plan, certain(plan, result, work, threads), writing));
     }
   }
 
-  /** A path without any plan may be a typing mistake, so it must not pass for a sound one. */
-  private List<Path> plansAt(Path path) {
-    boolean exists = Files.exists(path);
-    List<Path> found = exists ? Documents.plansUnder(path) : List.of();
-    if (found.isEmpty()) {
-      messages.tell(
-          path
-              + (exists
-                  ? ": no plan found; a plan is a YAML file that begins with 'plan:'"
-                  : ": no such file or folder"));
-      note(ExitCode.WRONG_DOCUMENT);
-    }
-    return found;
+  private Done done(A plan) {
+    Outcome outcome = auditing.apply(plan);
+    return new Done(outcome, layout.of(plan, outcome));
   }
 
-  private void audit(Path plan) {
-    plans++;
+  /**
+   * Memory is shared by all that run at a time, so want of it says nothing of the plan it struck:
+   * that one is judged again by itself, unless it is plain which rule is to blame.
+   */
+  private InOrder.Result<Done> certain(
+      A plan, InOrder.Result<Done> result, InOrder<A, Done> work, int threads) {
+    if (threads == 1 || !outOfMemory(result)) {
+      return result;
+    }
+    return work.alone(
+        others ->
+            others.stream()
+                .filter(other -> stop(other) == Stop.RAN_AWAY)
+                .findFirst()
+                .orElseGet(() -> again(plan)));
+  }
+
+  private InOrder.Result<Done> again(A plan) {
     try {
-      take(auditing.apply(plan));
+      return new InOrder.Result<>(done(plan), null);
     } catch (RuntimeException | StackOverflowError mistake) {
-      messages.tellOurMistake(mistake, plan.toString());
-      note(ExitCode.INTERNAL_ERROR);
+      return new InOrder.Result<>(null, mistake);
     }
   }
 
-  private void take(Outcome outcome) {
-    if (outcome instanceof Outcome.Wrong wrong) {
-      messages.tell(wrong.faults());
-      note(ExitCode.WRONG_DOCUMENT);
-    } else if (outcome instanceof Outcome.Stopped stopped) {
-      messages.tell(List.of(stopped.rule()));
-      note(ExitCode.WRONG_RULE);
-    } else if (outcome instanceof Outcome.Judged done) {
-      judged.add(new Judged(done.audit(), done.complete()));
-      note(done.complete() ? ExitCode.FINE : ExitCode.WRONG_RULE);
+  private static boolean outOfMemory(InOrder.Result<Done> result) {
+    return result.failure() instanceof OutOfMemoryError || stop(result) == Stop.OUT_OF_MEMORY;
+  }
+
+  private static @Nullable Stop stop(InOrder.Result<Done> result) {
+    return result.value() != null && result.value().outcome() instanceof Outcome.Stopped stopped
+        ? stopped.stop()
+        : null;
+  }
+
+  private boolean take(A plan, InOrder.Result<Done> result, Writing writing) throws IOException {
+    plans++;
+    showProgress();
+    Settled settled = result.value() == null ? failed(plan, result) : result.value().settled();
+    messages.tell(settled.faults());
+    if (settled.remark() != null) {
+      messages.tell(settled.remark());
+    }
+    note(settled.code());
+    if (settled.page() != null) {
+      writing.take(settled);
+    }
+    Stop stop = stop(result);
+    return stop == null || stop == Stop.FAILED;
+  }
+
+  private Settled failed(A plan, InOrder.Result<Done> result) {
+    Throwable failure = Objects.requireNonNull(result.failure());
+    if (failure instanceof Error error && !(error instanceof StackOverflowError)) {
+      throw error;
+    }
+    messages.tellOurMistake(failure, plan.toString());
+    return new Settled(ExitCode.INTERNAL_ERROR, null, layout.failed(plan), List.of(), null);
+  }
+
+  private void showProgress() {
+    if (Duration.between(began, clock.instant()).compareTo(PATIENCE) > 0) {
+      messages.show("auditing " + plans + " " + among + "...");
     }
   }
 
@@ -101,13 +155,5 @@ final class AuditRun {
 
   ExitCode worst() {
     return worst;
-  }
-
-  List<Judged> judged() {
-    return judged;
-  }
-
-  Report report(Report.Choice choice) {
-    return Report.of(judged, plans, choice);
   }
 }

@@ -3,8 +3,8 @@ package peakproof.cli;
 import java.io.PrintWriter;
 import java.util.Arrays;
 import java.util.Collection;
-import java.util.HashSet;
-import java.util.Set;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Fault;
 import peakproof.report.Printable;
@@ -16,11 +16,16 @@ import peakproof.report.Printable;
 final class Messages {
   private static final int LONGEST_REASON = 200;
 
+  private static final int MOST_TOLD = 10_000;
+
   private static final String START_OF_EMPTY_LINE = "\r\033[K";
 
   private final PrintWriter err;
   private final boolean terminal;
-  private final Set<String> told = new HashSet<>();
+
+  /** The last few that were told or would have been told again; all of a long run are too many. */
+  private final Map<String, Boolean> told = new LinkedHashMap<>(16, 0.75f, true);
+
   private boolean showing;
 
   /**
@@ -55,7 +60,15 @@ final class Messages {
   }
 
   void tell(Collection<Fault> faults) {
-    faults.stream().sorted().map(Fault::toString).filter(told::add).forEach(this::tell);
+    faults.stream().sorted().map(Fault::toString).filter(this::isNew).forEach(this::tell);
+  }
+
+  private boolean isNew(String message) {
+    boolean known = told.put(message, true) != null;
+    if (told.size() > MOST_TOLD) {
+      told.remove(told.keySet().iterator().next());
+    }
+    return !known;
   }
 
   /** Says that the program itself failed, with what helps to mend it and without a stack trace. */
@@ -74,7 +87,7 @@ final class Messages {
             + Runtime.version()
             + ", "
             + System.getProperty("os.name");
-    if (told.add(appeal)) {
+    if (isNew(appeal)) {
       tell(appeal);
     }
   }

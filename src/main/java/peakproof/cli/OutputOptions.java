@@ -1,6 +1,7 @@
 package peakproof.cli;
 
 import java.io.IOException;
+import java.io.Writer;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
@@ -23,19 +24,43 @@ final class OutputOptions {
     return output != null;
   }
 
+  /** Writes a report. */
+  @FunctionalInterface
+  interface Content {
+    void writeTo(Writer out) throws IOException;
+  }
+
   /** Writes the text; a file that cannot be written is told. */
   ExitCode write(String text, Messages messages) {
+    return write(out -> out.write(text), messages);
+  }
+
+  /** Writes as the content comes; a file that cannot be written is told. */
+  ExitCode write(Content content, Messages messages) {
     if (output == null) {
-      command.commandLine().getOut().print(text);
-      return ExitCode.FINE;
+      return toStandardOutput(content, messages);
     }
-    try {
-      Output.write(output, text);
+    try (Output file = Output.to(output)) {
+      content.writeTo(file.writer());
+      file.finish();
       return ExitCode.FINE;
     } catch (IOException refused) {
-      messages.tell(
-          "peakproof: cannot write '" + output + "' (" + refused.getClass().getSimpleName() + ")");
+      messages.tell("peakproof: cannot write '" + output + "' " + kind(refused));
       return ExitCode.WRONG_USAGE;
     }
+  }
+
+  private ExitCode toStandardOutput(Content content, Messages messages) {
+    try {
+      content.writeTo(command.commandLine().getOut());
+      return ExitCode.FINE;
+    } catch (IOException full) {
+      messages.tell("peakproof: cannot write the report " + kind(full));
+      return ExitCode.INTERNAL_ERROR;
+    }
+  }
+
+  private static String kind(IOException refused) {
+    return "(" + refused.getClass().getSimpleName() + ")";
   }
 }

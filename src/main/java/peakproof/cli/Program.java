@@ -1,5 +1,6 @@
 package peakproof.cli;
 
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -18,11 +19,15 @@ public final class Program {
 
   /** Runs one command; every way out is a code of {@link ExitCode}, none an exception. */
   public static int run(
-      String[] arguments, PrintWriter out, PrintWriter err, Surroundings surroundings) {
+      String[] arguments,
+      InputStream in,
+      PrintWriter out,
+      PrintWriter err,
+      Surroundings surroundings) {
     Messages messages = new Messages(err, surroundings.watched());
     int code;
     try {
-      code = commands(out, err, messages, surroundings).execute(arguments);
+      code = commands(in, out, err, messages, surroundings).execute(arguments);
     } catch (Throwable mistake) {
       messages.tellOurMistake(mistake, null);
       code = ExitCode.INTERNAL_ERROR.number();
@@ -37,7 +42,11 @@ public final class Program {
   }
 
   private static CommandLine commands(
-      PrintWriter out, PrintWriter err, Messages messages, Surroundings surroundings) {
+      InputStream in,
+      PrintWriter out,
+      PrintWriter err,
+      Messages messages,
+      Surroundings surroundings) {
     CommandLine rules =
         new CommandLine(new RulesCommand())
             .addSubcommand(new RulesListCommand(messages, surroundings))
@@ -48,7 +57,7 @@ public final class Program {
             .addSubcommand(new RulesExportCommand(messages, surroundings));
     CommandLine program =
         new CommandLine(new PeakproofCommand())
-            .addSubcommand(new AuditCommand(messages, surroundings))
+            .addSubcommand(new AuditCommand(in, messages, surroundings))
             .addSubcommand(new ForecastCommand(messages, surroundings))
             .addSubcommand(new MeasuresCommand(messages, surroundings))
             .addSubcommand(rules)

@@ -32,21 +32,28 @@ public final class Documents {
   }
 
   /**
-   * Reads a plan from trees already in memory. A plan that names its event's file is satisfied by
-   * the given event; a plan that holds its event inline needs none.
+   * Reads a plan from trees already in memory. A plan that names the file of its event or log is
+   * satisfied by the given one; a plan that holds its event inline needs none.
    */
   public static Reading read(
       String planName, Tree plan, @Nullable Tree event, @Nullable Tree log, @Nullable Tree house) {
     Faults faults = new Faults();
-    Tree.Scalar name = named(plan, "event");
-    if (name != null && event == null) {
+    refuseAbsent(plan, "event", event, faults);
+    refuseAbsent(plan, "log", log, faults);
+    return DossierReader.read(faults, Path.of(planName), plan, event, log, house);
+  }
+
+  private static void refuseAbsent(Tree plan, String kind, @Nullable Tree given, Faults faults) {
+    Tree.Scalar name = named(plan, kind);
+    if (name != null && given == null) {
       faults.add(
           name.place(),
-          "the event '" + name.text() + "' is not given",
-          "expected the event beside the plan",
-          "write the event into the plan");
+          "the " + kind + " '" + name.text() + "' is not given",
+          "expected the " + kind + " beside the plan",
+          kind.equals("event")
+              ? "write the event into the plan"
+              : "add the log, or leave this out");
     }
-    return DossierReader.read(faults, Path.of(planName), plan, event, log, house);
   }
 
   /**

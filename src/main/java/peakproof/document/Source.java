@@ -14,10 +14,19 @@ final class Source {
   private final int[] points;
   private final int[] lineStarts;
 
-  private Source(String file, int[] points) {
+  private Source(String file, int[] points, int[] lineStarts) {
     this.file = file;
     this.points = points;
-    this.lineStarts = lineStarts(points);
+    this.lineStarts = lineStarts;
+  }
+
+  private static Source of(String file, int[] points) {
+    return new Source(file, points, lineStarts(points));
+  }
+
+  /** The same text under another name. */
+  Source named(String another) {
+    return new Source(another, points, lineStarts);
   }
 
   /** Decodes a file's bytes strictly; null when they are no UTF-8. */
@@ -26,7 +35,7 @@ final class Source {
       int[] points =
           StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).codePoints().toArray();
       boolean marked = points.length > 0 && points[0] == BYTE_ORDER_MARK;
-      return new Source(file, marked ? Arrays.copyOfRange(points, 1, points.length) : points);
+      return of(file, marked ? Arrays.copyOfRange(points, 1, points.length) : points);
     } catch (CharacterCodingException e) {
       return null;
     }

@@ -13,7 +13,7 @@ import org.yaml.snakeyaml.error.MarkedYAMLException;
 
 /** Reads YAML text into a {@link Tree}; whatever is wrong with it becomes a fault. */
 public final class YamlTree {
-  private static final int BYTE_LIMIT = 2 * 1024 * 1024;
+  static final int BYTE_LIMIT = 2 * 1024 * 1024;
   private static final YAMLFactory FACTORY = new YAMLFactory();
 
   private YamlTree() {}
@@ -57,7 +57,8 @@ public final class YamlTree {
     return tree instanceof Tree.Scalar scalar && scalar.style() == Tree.Style.FAULTY;
   }
 
-  private static @Nullable Source decode(String file, byte[] bytes, Faults faults) {
+  /** The text of a file or line; null, and a fault told, when it cannot be read. */
+  static @Nullable Source decode(String file, byte[] bytes, Faults faults) {
     Place top = new Place(file, 1, 1);
     if (bytes.length > BYTE_LIMIT) {
       faults.add(

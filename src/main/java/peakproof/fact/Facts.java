@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -62,6 +63,7 @@ public final class Facts {
   private final BikeCourse bikeCourse;
   private final @Nullable IndoorRiding indoorRiding;
   private final @Nullable Caffeine caffeine;
+  private final Map<List<LocalDate>, Window> windows = new HashMap<>();
 
   private Facts(Dossier dossier, LocalDate asOf, Constants constants, WaterTable waterTable) {
     this.dossier = dossier;
@@ -199,12 +201,12 @@ public final class Facts {
 
   /** The days from {@code from} to {@code to} before the race, as a rule's window. */
   public Window window(String rule, String name, double from, double to) {
-    return new Window(
-        timeline,
-        rule,
-        name,
-        race.date().minusDays((long) from),
-        race.date().minusDays(Math.max(1, (long) to)));
+    LocalDate first = race.date().minusDays((long) from);
+    LocalDate last = race.date().minusDays(Math.max(1, (long) to));
+    return windows
+        .computeIfAbsent(
+            List.of(first, last), span -> new Window(timeline, rule, name, first, last))
+        .as(rule, name);
   }
 
   /** The facts of which there is one each, which every text may name. */

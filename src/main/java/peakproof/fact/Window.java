@@ -2,10 +2,8 @@ package peakproof.fact;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -23,7 +21,7 @@ public final class Window implements Fact {
   private final LocalDate last;
   private final Timeline timeline;
   private final List<Day> days;
-  private final Map<String, Tally> tallies = new LinkedHashMap<>();
+  private final Tallies tallies;
 
   Window(Timeline timeline, String rule, String name, LocalDate first, LocalDate last) {
     this.timeline = timeline;
@@ -32,43 +30,67 @@ public final class Window implements Fact {
     this.first = first;
     this.last = last;
     this.days = timeline.between(first, last);
+    this.tallies = new Tallies();
     tallySwims(of(Swim.class));
     tallyRides(of(Ride.class));
     tallies.put(
         "heatDays",
-        Tally.count(
-            days,
-            day -> day.heat(timeline.raceAir()),
-            "heat or air of the rides and runs in the log"));
+        () ->
+            Tally.count(
+                days,
+                day -> day.heat(timeline.raceAir()),
+                "heat or air of the rides and runs in the log"));
     tallyRuns(of(Run.class), timeline.bricks().stream().filter(b -> holds(b.date())).toList());
     tallyRehearsals(of(Session.class), of(Run.class), timeline.rehearsals());
+  }
+
+  private Window(Window counted, String rule, String name) {
+    this.timeline = counted.timeline;
+    this.rule = rule;
+    this.name = name;
+    this.first = counted.first;
+    this.last = counted.last;
+    this.days = counted.days;
+    this.tallies = counted.tallies;
+  }
+
+  /** The same days for another setting: many rules look at the same, and counting takes time. */
+  Window as(String anotherRule, String itsName) {
+    return new Window(this, anotherRule, itsName);
   }
 
   private void tallySwims(List<Swim> swims) {
     Skills skills = timeline.skills();
     Double stated = statesLately() ? timeline.lately().longestSwimMetres() : null;
-    tallies.put("openWaterSwims", statedOpenWater(Tally.count(swims, skills::openWater, WHERE)));
-    tallies.put("suitlessSwims", Tally.count(swims, skills::suitless, WHERE));
-    tallies.put("wetsuitSwims", Tally.count(swims, skills::wetsuit, "log kit of open-water swims"));
+    tallies.put(
+        "openWaterSwims", () -> statedOpenWater(Tally.count(swims, skills::openWater, WHERE)));
+    tallies.put("suitlessSwims", () -> Tally.count(swims, skills::suitless, WHERE));
+    tallies.put(
+        "wetsuitSwims", () -> Tally.count(swims, skills::wetsuit, "log kit of open-water swims"));
     tallies.put(
         "longestWetsuitSwimMinutes",
-        Tally.longest(
-            swims.stream().filter(Swim::wetsuit).toList(), Swim::minutes, "time of the swims"));
+        () ->
+            Tally.longest(
+                swims.stream().filter(Swim::wetsuit).toList(), Swim::minutes, "time of the swims"));
     tallies.put(
         "longestSwimMetres",
-        Tally.longest(swims, Swim::continuousMetres, "set lines of the swims in the log")
-            .orStated(stated));
+        () ->
+            Tally.longest(swims, Swim::continuousMetres, "set lines of the swims in the log")
+                .orStated(stated));
     tallies.put(
         "longestRepetitionMetres",
-        Tally.longest(swims, Swim::longestRepetitionMetres, "set lines of the swims in the log"));
+        () ->
+            Tally.longest(
+                swims, Swim::longestRepetitionMetres, "set lines of the swims in the log"));
     tallies.put(
         "goalPaceSwimMetres",
-        Tally.longest(swims, Swim::goalPaceMetres, "set lines of the swims in the log"));
-    tallies.put("sightingSwims", skills.practised(swims, "sighting"));
-    tallies.put("bothSidesSwims", skills.practised(swims, "both-sides"));
-    tallies.put("fastStartSwims", skills.practised(swims, "fast-start"));
-    tallies.put("briskSwims", Tally.count(swims, Swim::brisk, BRISK));
-    tallies.put("swimsInCompany", Tally.count(swims, skills::inCompany, "company of the swims"));
+        () -> Tally.longest(swims, Swim::goalPaceMetres, "set lines of the swims in the log"));
+    tallies.put("sightingSwims", () -> skills.practised(swims, "sighting"));
+    tallies.put("bothSidesSwims", () -> skills.practised(swims, "both-sides"));
+    tallies.put("fastStartSwims", () -> skills.practised(swims, "fast-start"));
+    tallies.put("briskSwims", () -> Tally.count(swims, Swim::brisk, BRISK));
+    tallies.put(
+        "swimsInCompany", () -> Tally.count(swims, skills::inCompany, "company of the swims"));
   }
 
   private void tallyRides(List<Ride> rides) {
@@ -77,47 +99,53 @@ public final class Window implements Fact {
     Double stated = statesLately() ? minutes(timeline.lately().longestRideSeconds()) : null;
     tallies.put(
         "longestRideMinutes",
-        Tally.longest(rides, Ride::minutes, "time of the rides").orStated(stated));
+        () -> Tally.longest(rides, Ride::minutes, "time of the rides").orStated(stated));
     tallies.put(
         "longRideEffortShare",
-        Tally.longest(longRides, Ride::raceEffortShare, "heart rate or power of the long rides"));
+        () ->
+            Tally.longest(
+                longRides, Ride::raceEffortShare, "heart rate or power of the long rides"));
     tallies.put(
         "longestRaceClothingRideMinutes",
-        Tally.longest(rides, skills::raceClothingMinutes, "kit of the rides"));
-    tallies.put("raceBikeRides", Tally.count(rides, skills::raceBike, "kit of the rides"));
-    tallies.put("longRides", new Tally(longRides.size(), null));
-    tallies.put("briskRides", Tally.count(rides, Ride::brisk, BRISK));
-    tallies.put("aeroShare", skills.aeroShare(longRides));
+        () -> Tally.longest(rides, skills::raceClothingMinutes, "kit of the rides"));
+    tallies.put("raceBikeRides", () -> Tally.count(rides, skills::raceBike, "kit of the rides"));
+    tallies.put("longRides", () -> new Tally(longRides.size(), null));
+    tallies.put("briskRides", () -> Tally.count(rides, Ride::brisk, BRISK));
+    tallies.put("aeroShare", () -> skills.aeroShare(longRides));
     tallies.put(
         "longRideClimbRate",
-        Tally.longest(longRides, Ride::climbRate, "climb and distance of the long rides"));
-    tallies.put("groupShare", new Tally(groupShare(longRides), null));
+        () -> Tally.longest(longRides, Ride::climbRate, "climb and distance of the long rides"));
+    tallies.put("groupShare", () -> new Tally(groupShare(longRides), null));
   }
 
   private void tallyRuns(List<Run> runs, List<Brick> bricks) {
     Double stated = statesLately() ? minutes(timeline.lately().longestRunSeconds()) : null;
     tallies.put(
         "longestRunMinutes",
-        Tally.longest(runs, Run::minutes, "time of the runs").orStated(stated));
-    tallies.put("longestRunKm", Tally.longest(runs, Run::km, "distance of the runs"));
+        () -> Tally.longest(runs, Run::minutes, "time of the runs").orStated(stated));
+    tallies.put("longestRunKm", () -> Tally.longest(runs, Run::km, "distance of the runs"));
     tallies.put(
-        "racePaceRuns", Tally.count(runs, Run::atRacePace, "distance of the runs in the log"));
-    tallies.put("fastRuns", Tally.count(runs, Run::fast, "set lines of the runs in the log"));
+        "racePaceRuns",
+        () -> Tally.count(runs, Run::atRacePace, "distance of the runs in the log"));
+    tallies.put("fastRuns", () -> Tally.count(runs, Run::fast, "set lines of the runs in the log"));
     tallies.put(
         "steepestRunDescent",
-        Tally.longest(runs, timeline.skills()::descentPerKm, "descent of the runs in the log"));
-    tallies.put("bricks", new Tally(bricks.size(), null));
+        () ->
+            Tally.longest(runs, timeline.skills()::descentPerKm, "descent of the runs in the log"));
+    tallies.put("bricks", () -> new Tally(bricks.size(), null));
     tallies.put(
-        "offBikeShare", new Tally(runs.isEmpty() ? 0 : (double) bricks.size() / runs.size(), null));
+        "offBikeShare",
+        () -> new Tally(runs.isEmpty() ? 0 : (double) bricks.size() / runs.size(), null));
   }
 
   private void tallyRehearsals(List<Session> sessions, List<Run> runs, Rehearsals rehearsals) {
-    tallies.put("raceShoeRuns", sinceLogged(rehearsals.shoes().runs(runs)));
-    tallies.put("raceShoeKm", sinceLogged(rehearsals.shoes().km(runs)));
-    tallies.put("fuelledLongSessions", sinceLogged(rehearsals.fuelling().longSessions(sessions)));
-    tallies.put("fuelledRuns", sinceLogged(rehearsals.fuelling().runs(runs)));
-    tallies.put("dressRehearsals", sinceLogged(rehearsals.dress().on(days)));
-    tallies.put("transitionSessions", sinceLogged(timeline.skills().transitions(sessions)));
+    tallies.put("raceShoeRuns", () -> sinceLogged(rehearsals.shoes().runs(runs)));
+    tallies.put("raceShoeKm", () -> sinceLogged(rehearsals.shoes().km(runs)));
+    tallies.put(
+        "fuelledLongSessions", () -> sinceLogged(rehearsals.fuelling().longSessions(sessions)));
+    tallies.put("fuelledRuns", () -> sinceLogged(rehearsals.fuelling().runs(runs)));
+    tallies.put("dressRehearsals", () -> sinceLogged(rehearsals.dress().on(days)));
+    tallies.put("transitionSessions", () -> sinceLogged(timeline.skills().transitions(sessions)));
   }
 
   /** What was rehearsed in weeks of which nothing at all is known cannot be called missing. */

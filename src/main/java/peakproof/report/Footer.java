@@ -7,7 +7,6 @@ import java.util.Locale;
 import peakproof.audit.Audit;
 import peakproof.audit.Audit.AcceptedFinding;
 import peakproof.fact.Words;
-import peakproof.report.Report.Judgement;
 import peakproof.report.Report.Missing;
 import peakproof.rule.Severity;
 
@@ -16,21 +15,19 @@ final class Footer {
   /** Entries worth answering that a report names before it only counts them. */
   private static final int ENTRIES = 5;
 
-  private final Judgement judgement;
+  private final Report report;
   private final Audit audit;
-  private final boolean all;
   private final int width;
   private final List<String> lines = new ArrayList<>();
 
-  private Footer(Judgement judgement, boolean all, int width) {
-    this.judgement = judgement;
-    this.audit = judgement.audit();
-    this.all = all;
+  private Footer(Report report, int width) {
+    this.report = report;
+    this.audit = report.audit();
     this.width = width;
   }
 
-  static List<String> of(Judgement judgement, boolean all, int width) {
-    Footer footer = new Footer(judgement, all, width);
+  static List<String> of(Report report, int width) {
+    Footer footer = new Footer(report, width);
     footer.sayWhatIsHidden();
     footer.count();
     footer.sayWhatWasNotJudged();
@@ -39,15 +36,15 @@ final class Footer {
   }
 
   private void sayWhatIsHidden() {
-    int hidden = judgement.hidden();
-    if (!judgement.shown().isEmpty()) {
+    int hidden = report.hidden();
+    if (!report.shown().isEmpty()) {
       if (hidden > 0) {
         add(hidden + " more: --all");
       }
       return;
     }
     String judged =
-        plural(judgement.tally().judged(), "rule")
+        plural(report.tally().judged(), "rule")
             + " judged "
             + (audit.log() == null ? "the plan" : "the plan and the log")
             + " as of "
@@ -62,7 +59,7 @@ final class Footer {
   }
 
   private void count() {
-    Tally tally = judgement.tally();
+    Tally tally = report.tally();
     List<String> found = new ArrayList<>();
     for (Severity severity : Severity.values()) {
       count(found, tally.found(severity), severity.name().toLowerCase(Locale.ROOT));
@@ -90,20 +87,20 @@ final class Footer {
 
   private void sayWhatWasNotJudged() {
     List<String> entries = new ArrayList<>();
-    for (Missing missing : judgement.missing()) {
-      if (all || entries.size() < ENTRIES) {
+    for (Missing missing : report.missing()) {
+      if (report.all() || entries.size() < ENTRIES) {
         String rules =
             entries.isEmpty() ? plural(missing.rules(), "rule") : String.valueOf(missing.rules());
         entries.add(Lines.bound(missing.entry() + " (" + rules + ")"));
       }
     }
-    int left = judgement.missing().size() - entries.size();
+    int left = report.missing().size() - entries.size();
     if (left > 0) {
       entries.add(Lines.bound(left + " more: --all"));
     }
     list("not judged, worth answering first", entries);
-    list("HOLD rules not judged", judgement.holdsNotJudged());
-    if (all) {
+    list("HOLD rules not judged", report.holdsNotJudged());
+    if (report.all()) {
       audit.notJudged().forEach(rule -> add("not judged: " + rule.rule() + reason(rule.missing())));
       audit
           .notForThisPlan()
@@ -135,7 +132,7 @@ final class Footer {
     }
     String judged =
         "judged as " + audit.preset().preset().word() + " (" + audit.preset().because() + ")";
-    if (all) {
+    if (report.all()) {
       list(judged, differences);
     } else {
       add(judged + ": " + plural(differences.size(), "setting") + " not as by default, --all");

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import peakproof.audit.Audit;
 import peakproof.audit.Audit.Silenced;
-import peakproof.report.Report.Judgement;
 import peakproof.rule.Resolution;
 
 /** The lines above the findings: whose plan, when, from which files, and what to beware of. */
@@ -17,8 +16,8 @@ final class Heading {
   private Heading() {}
 
   /** The first line names the athlete and the race. */
-  static List<String> of(Judgement judgement, Places places, int width) {
-    Audit audit = judgement.audit();
+  static List<String> of(Report report, Places places, int width) {
+    Audit audit = report.audit();
     List<String> lines = new ArrayList<>();
     lines.addAll(
         Lines.wrapped(
@@ -37,7 +36,7 @@ final class Heading {
     }
     basis.add(Lines.bound("as of " + Dates.full(audit.asOf())));
     lines.addAll(Lines.wrapped("", 2, Lines.dotted(basis), width));
-    if (!judgement.complete()) {
+    if (!report.complete()) {
       lines.addAll(
           Lines.wrapped(
               "",

@@ -2,6 +2,7 @@ package peakproof.report;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.PrettyPrinter;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.core.util.Separators;
@@ -16,6 +17,8 @@ import peakproof.document.Place;
 
 /** Writes one JSON object, the same bytes for the same values. */
 final class Json {
+  private static final JsonFactory FACTORY = new JsonFactory();
+
   private final JsonGenerator generator;
 
   private Json(JsonGenerator generator) {
@@ -36,9 +39,20 @@ final class Json {
 
   /** The object as text. */
   static String of(Inside inside) {
+    return text(inside, layout());
+  }
+
+  /** The object as text on one line. */
+  static String line(Inside inside) {
+    return text(inside, null);
+  }
+
+  private static String text(Inside inside, @Nullable PrettyPrinter layout) {
     StringWriter text = new StringWriter();
-    try (JsonGenerator generator = new JsonFactory().createGenerator(text)) {
-      generator.setPrettyPrinter(layout());
+    try (JsonGenerator generator = FACTORY.createGenerator(text)) {
+      if (layout != null) {
+        generator.setPrettyPrinter(layout);
+      }
       generator.writeStartObject();
       inside.write(new Json(generator));
       generator.writeEndObject();

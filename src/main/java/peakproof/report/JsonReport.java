@@ -1,156 +1,55 @@
 package peakproof.report;
 
 import java.io.IOException;
-import java.util.Locale;
-import java.util.Map;
-import java.util.TreeMap;
-import org.jspecify.annotations.Nullable;
-import peakproof.audit.Audit;
-import peakproof.audit.Finding;
-import peakproof.audit.Finding.Location;
-import peakproof.audit.Finding.Value;
-import peakproof.report.Report.Judgement;
-import peakproof.rule.Severity;
+import java.io.Writer;
+import java.util.List;
 
 /**
- * The report for programs: every finding, whatever the reader chose to see. Names and shape are a
- * promise, to which later versions only add.
+ * The report for programs: every finding, whatever the reader chose to see, in the order of the
+ * plans. Names and shape are a promise, to which later versions only add.
  */
-public final class JsonReport {
+public final class JsonReport implements Renderer {
   static final int FORMAT = 1;
 
-  private JsonReport() {}
+  private static final String INDENT = "\n    ";
 
-  /** The whole report, the same bytes for the same audits. */
-  public static String of(Report report, String program) {
-    return Json.of(
-        json -> {
-          json.count("format", FORMAT);
-          json.text("program", program);
-          json.each("audits", report.judgements(), JsonReport::write);
-        });
+  private final Writer out;
+  private final String before;
+  private final String after;
+  private boolean begun;
+
+  /** Writes to {@code out}; the same bytes for the same audits. */
+  public JsonReport(Writer out, String program) {
+    this.out = out;
+    String empty =
+        Json.of(
+            json -> {
+              json.count("format", FORMAT);
+              json.text("program", program);
+              json.each("audits", List.of(), (inner, none) -> {});
+            });
+    int inside = empty.lastIndexOf(']');
+    this.before = empty.substring(0, inside);
+    this.after = empty.substring(inside);
   }
 
-  private static void write(Json json, Judgement judgement) throws IOException {
-    Audit audit = judgement.audit();
-    json.text("plan", audit.plan());
-    json.text("log", audit.log());
-    json.date("asOf", audit.asOf());
-    json.text("athlete", audit.athlete());
-    json.text("event", audit.event());
-    json.date("raceDate", audit.raceDate());
-    json.count("daysToGo", audit.daysToGo());
-    json.date("logEnds", audit.logEnds());
-    json.truth("complete", judgement.complete());
-    json.each(
-        "findings", judgement.ranked(), (inner, one) -> write(inner, one.finding(), one.order()));
-    writeOutcomes(json, audit);
-    json.text("preset", audit.preset().preset().word());
-    json.texts(
-        "settings",
-        audit.settings().stream()
-            .map(change -> change.by() + ": " + change.rule() + " " + change.change())
-            .toList());
-    json.texts("notDeclared", audit.notDeclared());
-    json.texts("remarks", audit.remarks());
-    json.object("summary", inner -> write(inner, judgement.tally()));
+  @Override
+  public String page(Judged judged) {
+    Report report = Report.of(judged, new Choice(true, 0));
+    return Json.of(json -> JsonAudit.write(json, report)).stripTrailing().replace("\n", INDENT);
   }
 
-  /** An accepted finding has no rank, so no {@code order}. */
-  private static void write(Json json, Finding finding, @Nullable Integer order)
-      throws IOException {
-    json.text("rule", finding.rule());
-    json.text("severity", finding.severity().name());
-    json.text("hold", finding.hold() == null ? null : finding.hold().word());
-    if (order != null) {
-      json.count("order", order);
-    }
-    json.text("theme", finding.theme());
-    json.text("title", finding.title());
-    json.text("why", finding.why());
-    json.text("do", finding.remedy());
-    json.text("care", finding.care());
-    json.object(
-        "evidence",
-        evidence -> {
-          evidence.text("grade", finding.grade());
-          evidence.text(
-              "source", finding.sources().isEmpty() ? null : String.join("; ", finding.sources()));
-        });
-    json.object(
-        "values",
-        values -> {
-          for (Map.Entry<String, Value> value : new TreeMap<>(finding.values()).entrySet()) {
-            values.object(value.getKey(), inner -> write(inner, value.getValue()));
-          }
-        });
-    json.each("where", finding.where(), JsonReport::write);
-    json.text("fingerprint", finding.fingerprint());
+  @Override
+  public void add(Rank rank, String page) throws IOException {
+    out.write(begun ? "," : before);
+    begun = true;
+    out.write(INDENT);
+    out.write(page);
   }
 
-  private static void write(Json json, Value value) throws IOException {
-    Double number = value.number();
-    if (number == null || !Double.isFinite(number)) {
-      json.text("value", value.text());
-    } else {
-      json.number("value", number);
-    }
-    json.text("unit", value.unit());
-  }
-
-  private static void write(Json json, Location location) throws IOException {
-    json.text("file", location.place().file());
-    json.count("line", location.place().line());
-    json.count("column", location.place().column());
-    json.date("date", location.date());
-    json.date("week", location.week());
-  }
-
-  private static void writeOutcomes(Json json, Audit audit) throws IOException {
-    json.each(
-        "notJudged",
-        audit.notJudged(),
-        (inner, rule) -> {
-          inner.text("rule", rule.rule());
-          inner.texts("missing", rule.missing());
-          inner.truth("canHold", rule.canHold());
-        });
-    json.each(
-        "accepted",
-        audit.accepted(),
-        (inner, accepted) -> {
-          write(inner, accepted.finding(), null);
-          inner.text("because", accepted.because());
-          inner.text("by", accepted.by());
-          inner.date("until", accepted.until());
-        });
-    json.each(
-        "silenced",
-        audit.silenced(),
-        (inner, rule) -> {
-          inner.text("rule", rule.rule());
-          inner.text("because", rule.because());
-          inner.truth("canHold", rule.hold());
-        });
-    json.each(
-        "notForThisPlan",
-        audit.notForThisPlan(),
-        (inner, rule) -> {
-          inner.text("rule", rule.rule());
-          inner.text("because", rule.because());
-        });
-    json.texts("clear", audit.clear());
-  }
-
-  private static void write(Json json, Tally tally) throws IOException {
-    json.count("rules", tally.rules());
-    for (Severity severity : Severity.values()) {
-      json.count(severity.name().toLowerCase(Locale.ROOT), tally.found(severity));
-    }
-    json.count("clear", tally.clear());
-    json.count("notJudged", tally.notJudged());
-    json.count("notForThisPlan", tally.notForThisPlan());
-    json.count("silenced", tally.silenced());
-    json.count("accepted", tally.accepted());
+  @Override
+  public void end(int plans) throws IOException {
+    out.write(begun ? "\n  " : before);
+    out.write(after);
   }
 }

@@ -39,7 +39,7 @@ final class RuleWords {
     Hold hold = card.hold();
     return hold == null
         ? words.toString()
-        : words + "; it holds because " + TextReport.spoken(hold);
+        : words + "; it holds because " + TextPage.spoken(hold);
   }
 
   /** The lightest and heaviest it can come to: {@code ASK to HOLD}. */

@@ -16,7 +16,7 @@ class OutputTest {
   void replacesAFileAndLeavesNothingElse() throws IOException {
     Path file = folder.resolve("audit.txt");
     Files.writeString(file, "a longer report of yesterday");
-    Output.write(file, "Bjørnå\n");
+    write(file, "Bjørnå\n");
     assertThat(file).hasContent("Bjørnå\n");
     assertThat(Files.list(folder)).containsExactly(file);
   }
@@ -25,26 +25,43 @@ class OutputTest {
   void keepsALinkAndReplacesWhatItPointsTo() throws IOException {
     Path file = Files.writeString(folder.resolve("real.txt"), "old");
     Path link = Files.createSymbolicLink(folder.resolve("link.txt"), file);
-    Output.write(link, "new");
+    write(link, "new");
     assertThat(link).isSymbolicLink();
     assertThat(file).hasContent("new");
   }
 
   @Test
   void writesIntoADeviceDirectly() throws IOException {
-    Output.write(Path.of("/dev/null"), "gone");
+    write(Path.of("/dev/null"), "gone");
     assertThat(Files.isRegularFile(Path.of("/dev/null"))).isFalse();
   }
 
   @Test
   void refusesAFolderThatIsNotThere() {
-    assertThatThrownBy(() -> Output.write(folder.resolve("no/audit.txt"), "x"))
+    assertThatThrownBy(() -> write(folder.resolve("no/audit.txt"), "x"))
         .isInstanceOf(IOException.class);
     assertThat(folder).isEmptyDirectory();
   }
 
   @Test
   void refusesAFolderInPlaceOfAFile() {
-    assertThatThrownBy(() -> Output.write(folder, "x")).isInstanceOf(IOException.class);
+    assertThatThrownBy(() -> write(folder, "x")).isInstanceOf(IOException.class);
+  }
+
+  @Test
+  void leavesTheFileAloneWhenItIsNotFinished() throws IOException {
+    Path file = Files.writeString(folder.resolve("audit.txt"), "of yesterday");
+    try (Output output = Output.to(file)) {
+      output.writer().write("half of");
+    }
+    assertThat(file).hasContent("of yesterday");
+    assertThat(Files.list(folder)).containsExactly(file);
+  }
+
+  private static void write(Path file, String text) throws IOException {
+    try (Output output = Output.to(file)) {
+      output.writer().write(text);
+      output.finish();
+    }
   }
 }

@@ -3,6 +3,7 @@ package peakproof.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -105,6 +106,7 @@ class ProgramTest {
     int code =
         Program.run(
             new String[] {"--help"},
+            InputStream.nullInputStream(),
             new PrintWriter(full, true, StandardCharsets.UTF_8),
             new PrintWriter(err),
             new Surroundings(Path.of(""), Run.CLOCK, false, false, Map.of()));

@@ -1,7 +1,10 @@
 package peakproof.cli;
 
+import java.io.ByteArrayInputStream;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -18,9 +21,15 @@ record Run(int code, String out, String err) {
   }
 
   static Run in(Surroundings surroundings, String... arguments) {
+    return fed("", surroundings, arguments);
+  }
+
+  /** A run with something on standard input. */
+  static Run fed(String input, Surroundings surroundings, String... arguments) {
+    InputStream in = new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8));
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
-    int code = Program.run(arguments, new PrintWriter(out), new PrintWriter(err), surroundings);
+    int code = Program.run(arguments, in, new PrintWriter(out), new PrintWriter(err), surroundings);
     return new Run(code, out.toString(), err.toString());
   }
 }

@@ -4,31 +4,35 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.StringWriter;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import peakproof.Golden;
 import peakproof.audit.Audit;
-import peakproof.report.Report.Choice;
-import peakproof.report.Report.Judged;
 import peakproof.rule.Severity;
 
 class JsonReportTest {
   @Test
   void keepsItsNamesAndShape() {
-    Golden.assertMatches("report/runa.json", json(new Choice(false, 3), Sample.runa()));
+    Golden.assertMatches("report/runa.json", json(Sample.runa()));
   }
 
   @Test
-  void hasEveryFindingWhateverTheReaderChose() {
-    assertThat(json(new Choice(false, 0), Sample.runa()))
-        .isEqualTo(json(new Choice(true, 3), Sample.runa()));
+  void hasEveryAuditInTheOrderOfThePlans() throws Exception {
+    Audit calm = Sample.audit("Ask", null, List.of());
+    String one = json(Sample.runa());
+    String two = json(calm, Sample.runa());
+    JsonNode read = new ObjectMapper().readTree(two);
+    assertThat(read.at("/audits")).hasSize(2);
+    assertThat(read.at("/audits/0/athlete").textValue()).isEqualTo("Ask");
+    assertThat(two).endsWith(one.substring(one.indexOf("    {\n")));
   }
 
   @Test
   void escapesWhatADocumentSays() throws Exception {
     String name = "O\"dd\\ \u0007 \u2028 Bjørnå 🏊";
-    JsonNode read =
-        new ObjectMapper().readTree(json(new Choice(true, 3), Sample.audit(name, null, List.of())));
+    JsonNode read = new ObjectMapper().readTree(json(Sample.audit(name, null, List.of())));
     assertThat(read.at("/audits/0/athlete").textValue()).isEqualTo(name);
     assertThat(read.at("/audits/0/log").isNull()).isTrue();
   }
@@ -36,25 +40,32 @@ class JsonReportTest {
   @Test
   void saysWhenAnAuditIsIncomplete() throws Exception {
     Audit audit = Sample.audit("Bo", null, List.of(Sample.finding("brick-none", Severity.FIX)));
-    Report report = Report.of(List.of(new Judged(audit, false)), 1, new Choice(false, 3));
-    JsonNode read = new ObjectMapper().readTree(JsonReport.of(report, "peakproof"));
+    JsonNode read = new ObjectMapper().readTree(json(1, new Judged(audit, false)));
     assertThat(read.at("/audits/0/complete").booleanValue()).isFalse();
   }
 
   @Test
   void isADocumentEvenWithoutAnyAudit() {
-    assertThat(JsonReport.of(Report.of(List.of(), 1, new Choice(false, 3)), "peakproof 0"))
+    assertThat(json(1))
         .isEqualTo(
             """
             {
               "format": 1,
-              "program": "peakproof 0",
+              "program": "peakproof 0.1.0",
               "audits": []
             }
             """);
   }
 
-  private static String json(Choice choice, Audit audit) {
-    return JsonReport.of(Report.of(List.of(new Judged(audit, true)), 1, choice), "peakproof 0.1.0");
+  private static String json(Audit... audits) {
+    return json(
+        audits.length,
+        Stream.of(audits).map(audit -> new Judged(audit, true)).toArray(Judged[]::new));
+  }
+
+  private static String json(int plans, Judged... all) {
+    StringWriter out = new StringWriter();
+    Written.by(new JsonReport(out, "peakproof 0.1.0"), plans, all);
+    return out.toString();
   }
 }

@@ -9,9 +9,6 @@ import org.junit.jupiter.api.Test;
 import peakproof.audit.Audit;
 import peakproof.audit.Audit.AcceptedFinding;
 import peakproof.audit.Finding;
-import peakproof.report.Report.Choice;
-import peakproof.report.Report.Judged;
-import peakproof.report.Report.Judgement;
 import peakproof.report.Report.Missing;
 import peakproof.report.Report.Ranked;
 import peakproof.rule.Severity;
@@ -56,38 +53,34 @@ class ReportTest {
     Audit calm = Sample.audit("Ask", null, List.of());
     Audit toFix = Sample.audit("Bo", null, List.of(Sample.finding("brick-none", Severity.FIX)));
     Audit twoHolds = Sample.audit("Cato", null, NINE);
-    assertThat(report(calm, toFix, twoHolds).judgements())
-        .extracting(judgement -> judgement.audit().athlete())
-        .containsExactly("Cato", "Bo", "Ask");
+    assertThat(athletes(calm, toFix, twoHolds)).containsExactly("Cato", "Bo", "Ask");
   }
 
   @Test
   void ordersEquallyBadPlansByPath() {
-    assertThat(
-            report(Sample.audit("Cato", null, NINE), Sample.audit("Bo", null, NINE)).judgements())
-        .extracting(judgement -> judgement.audit().athlete())
+    assertThat(athletes(Sample.audit("Cato", null, NINE), Sample.audit("Bo", null, NINE)))
         .containsExactly("Bo", "Cato");
   }
 
   @Test
   void reachesABarFromItsOwnSeverityOn() {
-    Report report =
-        report(Sample.audit("Bo", null, List.of(Sample.finding("brick-none", Severity.ASK))));
-    assertThat(report.reaches(Severity.HOLD)).isFalse();
-    assertThat(report.reaches(Severity.FIX)).isFalse();
-    assertThat(report.reaches(Severity.ASK)).isTrue();
-    assertThat(report.reaches(Severity.NOTE)).isTrue();
+    Rank rank =
+        Rank.of(Sample.audit("Bo", null, List.of(Sample.finding("brick-none", Severity.ASK))));
+    assertThat(rank.reaches(Severity.HOLD)).isFalse();
+    assertThat(rank.reaches(Severity.FIX)).isFalse();
+    assertThat(rank.reaches(Severity.ASK)).isTrue();
+    assertThat(rank.reaches(Severity.NOTE)).isTrue();
   }
 
   @Test
   void namesFirstTheEntryThatSettlesMostRules() {
-    Judgement judgement = report(Sample.runa()).judgements().get(0);
-    assertThat(judgement.missing())
+    Report report = Report.of(new Judged(Sample.runa(), true), new Choice(false, 3));
+    assertThat(report.missing())
         .containsExactly(
             new Missing("athlete.heart-rate.max", 2),
             new Missing("goal.run", 1),
             new Missing("race-day.fuel", 1));
-    assertThat(judgement.holdsNotJudged()).containsExactly("fluid-overplan");
+    assertThat(report.holdsNotJudged()).containsExactly("fluid-overplan");
   }
 
   @Test
@@ -108,15 +101,12 @@ class ReportTest {
   }
 
   private static List<Integer> shown(Choice choice) {
-    Report report = Report.of(List.of(new Judged(Sample.audit("Bo", null, NINE), true)), 1, choice);
-    return report.judgements().get(0).shown().stream().map(Ranked::order).toList();
+    Report report = Report.of(new Judged(Sample.audit("Bo", null, NINE), true), choice);
+    return report.shown().stream().map(Ranked::order).toList();
   }
 
-  private static Report report(Audit... audits) {
-    return Report.of(
-        Stream.of(audits).map(audit -> new Judged(audit, true)).toList(),
-        audits.length,
-        new Choice(false, 3));
+  private static List<String> athletes(Audit... audits) {
+    return Stream.of(audits).map(Rank::of).sorted().map(Rank::athlete).toList();
   }
 
   private static Audit withAccepted(Audit audit, AcceptedFinding... accepted) {

@@ -2,14 +2,14 @@ package peakproof.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.StringWriter;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import peakproof.Golden;
 import peakproof.audit.Audit;
-import peakproof.report.Report.Choice;
-import peakproof.report.Report.Judged;
 import peakproof.rule.Severity;
 
 class TextReportTest {
@@ -69,23 +69,21 @@ class TextReportTest {
 
   @Test
   void saysThatABrokenRuleMadeItIncomplete() {
-    Report report = Report.of(List.of(new Judged(Sample.runa(), false)), 1, USUAL);
-    assertThat(TextReport.of(report, 100, Ink.PLAIN))
+    assertThat(text(100, USUAL, Ink.PLAIN, 1, new Judged(Sample.runa(), false)))
         .contains("\nIncomplete: a broken rule could not run");
   }
 
   @Test
   void printsNothingWhenNoPlanWasAudited() {
-    assertThat(TextReport.of(Report.of(List.of(), 2, USUAL), 100, Ink.PLAIN)).isEmpty();
+    assertThat(text(100, USUAL, Ink.PLAIN, 2)).isEmpty();
   }
 
   @Test
   void coloursOnlyTheHoldAndRepeatsNothingInColourAlone() {
-    Report report = Report.of(List.of(new Judged(Sample.runa(), true)), 1, USUAL);
-    String coloured = TextReport.of(report, 100, Ink.COLOUR);
+    String coloured = text(100, USUAL, Ink.COLOUR, 1, new Judged(Sample.runa(), true));
     assertThat(coloured).containsOnlyOnce("\033[1;35mHOLD\033[0m");
     assertThat(coloured.replaceAll("\033\\[[0-9;]*m", ""))
-        .isEqualTo(TextReport.of(report, 100, Ink.PLAIN));
+        .isEqualTo(text(100, USUAL, Sample.runa()));
   }
 
   @Test
@@ -107,8 +105,15 @@ class TextReportTest {
   }
 
   private static String text(int width, Choice choice, Audit... audits) {
-    List<Judged> judged = List.of(audits).stream().map(audit -> new Judged(audit, true)).toList();
-    return TextReport.of(Report.of(judged, audits.length, choice), width, Ink.PLAIN);
+    Judged[] judged =
+        Stream.of(audits).map(audit -> new Judged(audit, true)).toArray(Judged[]::new);
+    return text(width, choice, Ink.PLAIN, audits.length, judged);
+  }
+
+  private static String text(int width, Choice choice, Ink ink, int plans, Judged... all) {
+    StringWriter out = new StringWriter();
+    Written.by(new TextReport(out, choice, width, ink), plans, all);
+    return out.toString();
   }
 
   /** A file name or a rule's name is never broken, however narrow the page. */

@@ -1,0 +1,49 @@
+package peakproof.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import peakproof.audit.Audit;
+import peakproof.audit.Auditor.Outcome;
+import peakproof.report.Judged;
+import peakproof.report.Rank;
+import peakproof.report.Renderer;
+import peakproof.rule.Severity;
+
+/**
+ * Lays out the audit of a plan that lies in a file.
+ *
+ * @param remark what to tell besides of an audit; null for nothing
+ */
+record PageOfPlan(Renderer renderer, Severity failAt, Function<Audit, @Nullable String> remark)
+    implements AuditRun.Layout<Path> {
+  @Override
+  public Settled of(Path plan, Outcome outcome) {
+    if (outcome instanceof Outcome.Wrong wrong) {
+      return Settled.without(ExitCode.WRONG_DOCUMENT, wrong.faults());
+    }
+    if (outcome instanceof Outcome.Stopped stopped) {
+      return Settled.without(ExitCode.WRONG_RULE, List.of(stopped.rule()));
+    }
+    Outcome.Judged done = (Outcome.Judged) outcome;
+    Rank rank = Rank.of(done.audit());
+    return new Settled(
+        code(done, rank, failAt),
+        rank,
+        renderer.page(new Judged(done.audit(), done.complete())),
+        List.of(),
+        remark.apply(done.audit()));
+  }
+
+  /** A broken rule weighs more than what the others found. */
+  static ExitCode code(Outcome.Judged done, Rank rank, Severity failAt) {
+    ExitCode found = rank.reaches(failAt) ? ExitCode.FOUND : ExitCode.FINE;
+    return done.complete() ? found : ExitCode.WRONG_RULE;
+  }
+
+  @Override
+  public @Nullable String failed(Path plan) {
+    return null;
+  }
+}

@@ -126,7 +126,10 @@ final class RulesNewCommand implements Callable<Integer> {
         + "Next: change the three into your rule, then\n"
         + row("peakproof rules check " + folder, "says what is wrong, with file and line")
         + row("peakproof rules try " + folder, "runs the cases")
-        + row("peakproof audit PLANS --rules " + folder, "judges your plans with it");
+        + row("peakproof audit PLANS --rules " + folder, "judges your plans with it")
+        + "To have it count in every audit, write into house.yaml: own-rules: ["
+        + folder
+        + "]\n";
   }
 
   private static String row(String left, String right) {

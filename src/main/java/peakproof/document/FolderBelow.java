@@ -37,7 +37,9 @@ final class FolderBelow {
     }
     return Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)
         ? new Quantity.Of<>(folder)
-        : not("there is no folder '" + way + "'", "make it, or take the entry out");
+        : not(
+            "there is no folder '" + way + "'",
+            "begin it with 'peakproof rules new', or take the entry out");
   }
 
   private static Quantity<Path> not(String what, String instead) {

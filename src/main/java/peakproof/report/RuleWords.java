@@ -37,9 +37,7 @@ final class RuleWords {
               : " above " + Shown.setting(from, "").text());
     }
     Hold hold = card.hold();
-    return hold == null
-        ? words.toString()
-        : words + "; it holds because " + TextPage.spoken(hold);
+    return hold == null ? words.toString() : words + "; it holds because " + TextPage.spoken(hold);
   }
 
   /** The lightest and heaviest it can come to: {@code ASK to HOLD}. */

@@ -9,10 +9,8 @@ import peakproof.document.Effort;
 import peakproof.document.SetLine;
 import peakproof.document.Sport;
 import peakproof.document.Target;
-import peakproof.measure.Calibration;
 import peakproof.measure.Constant;
 import peakproof.measure.Pace;
-import peakproof.measure.Reading;
 import peakproof.measure.UnitSlip;
 
 /**
@@ -24,20 +22,30 @@ import peakproof.measure.UnitSlip;
  * @param unitSlip true when it lies where only a slip of units would bring it
  * @param offEasyShare by which share it is off the athlete's tested easy pace, either way; unknown
  *     but for one continuous easy part of a swim or run
+ * @param overCriticalShare by which share it is faster than critical swim speed by tests, which
+ *     nobody holds for long: yards taken for metres make a swim 9 % faster; below zero when slower;
+ *     unknown but for a logged swim in the pool
+ * @param minutes how long the session takes; unknown when not said
  * @param reading the entry in words
  * @param believed the speeds of the sport that are no slip
  * @param otherReading the speed if the distance was meant in yards (swim) or miles
  * @param easy the tested easy pace that one easy part is held against, in words
+ * @param critical critical swim speed by tests, in words
  */
 public record ImpliedSpeed(
     Session session,
     boolean unitSlip,
     @Nullable Double offEasyShare,
+    @Nullable Double overCriticalShare,
+    @Nullable Double minutes,
     String reading,
     String believed,
     String otherReading,
-    String easy)
+    String easy,
+    String critical)
     implements Fact {
+
+  private static final List<String> FASTER = List.of("wetsuit", "fins", "paddles", "pull-buoy");
 
   static List<ImpliedSpeed> all(Timeline timeline, boolean wheels) {
     LocalDate oldest =
@@ -115,31 +123,30 @@ public record ImpliedSpeed(
       Session session, double speed, boolean easy, String label, Timeline timeline) {
     Sport sport = session.sport();
     double other = speed * (sport == Sport.SWIM ? Pace.YARD : Pace.MILE / 1000);
-    Double usual = easy ? easySpeed(sport, timeline) : null;
+    Double usual = easy ? TestedSpeed.easy(sport, timeline) : null;
+    Double critical = inPool(session) ? TestedSpeed.criticalSwim(timeline) : null;
     return new ImpliedSpeed(
         session,
         Boolean.TRUE.equals(UnitSlip.of(sport, speed, 1, timeline.constants())),
         usual == null ? null : (Double) Exact.of(Math.abs(usual / speed - 1)),
+        critical == null ? null : (Double) Exact.of(speed / critical - 1),
+        session.minutes(),
         label + ": " + words(sport, speed),
         believed(sport, timeline),
         (sport == Sport.SWIM ? "in yards it is " : "in miles it is ") + words(sport, other),
-        usual == null ? "not held against it" : words(sport, usual));
+        usual == null ? "not held against it" : words(sport, usual),
+        critical == null ? "not held against it" : words(sport, critical));
   }
 
-  /** Metres a second of easy swimming or running by tests; a goal says nothing of it. */
-  private static @Nullable Double easySpeed(Sport sport, Timeline timeline) {
-    Calibration athlete = timeline.calibration();
-    Reading critical = athlete.thresholdSwimPace();
-    Reading open = athlete.openMarathonPace();
-    Double swim = critical.tested() ? critical.value() : null;
-    Double run = open.tested() ? open.value() : null;
-    return switch (sport) {
-      case SWIM ->
-          swim == null ? null : (Double) (100 / (swim + timeline.constant(Constant.SWIM_EASY)));
-      case RUN ->
-          run == null ? null : (Double) (1000 / (run * timeline.constant(Constant.RUN_EASY)));
-      case BIKE, STRENGTH, OTHER -> null;
-    };
+  /**
+   * True for a swim in the pool, logged as a whole, with nothing on that makes a swimmer faster.
+   */
+  private static boolean inPool(Session session) {
+    return !session.planned()
+        && session.sport() == Sport.SWIM
+        && session.written.set() == null
+        && "pool".equals(session.written.scene().where())
+        && FASTER.stream().noneMatch(session.written.wear()::has);
   }
 
   private static String believed(Sport sport, Timeline timeline) {

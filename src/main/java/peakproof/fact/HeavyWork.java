@@ -2,10 +2,13 @@ package peakproof.fact;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import peakproof.measure.Constant;
 import peakproof.measure.DistanceClass;
+import peakproof.measure.Domain;
 import peakproof.measure.DomainEdges;
 import peakproof.measure.DomainMinutes;
 import peakproof.measure.DomainShares;
@@ -21,6 +24,8 @@ import peakproof.measure.SetBreakdown;
  * @param moderateShare share of the classified time; unknown like the heavy share
  * @param heavyShare share of the classified time; unknown when a day or a duration is, and when too
  *     much cannot be classified
+ * @param heavySessionShare share of the sessions with a domain that are heavy by the hardest one
+ *     held for some minutes; unknown like the heavy share
  * @param severeShare share of the classified time; unknown like the heavy share
  */
 public record HeavyWork(
@@ -28,6 +33,7 @@ public record HeavyWork(
     LocalDate from,
     @Nullable Double moderateShare,
     @Nullable Double heavyShare,
+    @Nullable Double heavySessionShare,
     @Nullable Double severeShare)
     implements Fact {
   private static final int WEEKS = 4;
@@ -50,12 +56,13 @@ public record HeavyWork(
   }
 
   private static HeavyWork of(Week week, List<Week> four, Timeline timeline) {
-    DomainMinutes minutes = DomainMinutes.whole(null, 0.0);
-    for (Week each : four) {
-      for (Session session : each.sessions().filter(Session::endurance).toList()) {
-        minutes = minutes.plus(domains(session, timeline));
-      }
-    }
+    List<DomainMinutes> sessions =
+        four.stream()
+            .flatMap(each -> each.sessions().filter(Session::endurance))
+            .map(session -> domains(session, timeline))
+            .toList();
+    DomainMinutes minutes =
+        sessions.stream().reduce(DomainMinutes.whole(null, 0.0), DomainMinutes::plus);
     DomainShares shares = DomainShares.of(minutes, timeline.constants());
     Double outside = shares.unclassified();
     boolean known =
@@ -67,7 +74,21 @@ public record HeavyWork(
         four.get(0).starts(),
         known ? Exact.of(shares.moderate()) : null,
         known ? Exact.of(shares.heavy()) : null,
+        known ? Exact.of(heavy(sessions, timeline)) : null,
         known ? Exact.of(shares.severe()) : null);
+  }
+
+  private static @Nullable Double heavy(List<DomainMinutes> sessions, Timeline timeline) {
+    double held = timeline.constant(Constant.HARDEST_DOMAIN_HELD);
+    List<Domain> hardest =
+        sessions.stream()
+            .map(session -> session.hardestHeld(held))
+            .filter(Objects::nonNull)
+            .map(Objects::requireNonNull)
+            .toList();
+    return hardest.isEmpty()
+        ? null
+        : (Double) ((double) Collections.frequency(hardest, Domain.HEAVY) / hardest.size());
   }
 
   /** By the set line, else the whole of a logged session by its means. */

@@ -27,6 +27,8 @@ import peakproof.measure.Monotony;
  * @param evenerThanUsual true when its monotony is above the median of those past weeks
  * @param ratio exponentially weighted load of the last week over that of the last four; unknown in
  *     a taper, without a phase, and with too few known days
+ * @param coupledRatio mean load of the last seven days over that of the last 28, those seven among
+ *     them, so that it is never above four; unknown like the ratio
  * @param bySport the monotony of each sport in words
  */
 public record WeekLoad(
@@ -39,6 +41,7 @@ public record WeekLoad(
     @Nullable Double strainRankShare,
     boolean evenerThanUsual,
     @Nullable Double ratio,
+    @Nullable Double coupledRatio,
     String bySport)
     implements Fact {
   private static final int WEEKS_BEFORE = 4;
@@ -133,6 +136,7 @@ public record WeekLoad(
     Double usual = Median.of(values(past.stream().map(Spread::monotony)));
     Double strain = spread.days.strain().value();
     Double monotony = spread.monotony();
+    LoadRatio ratio = ratio(week, timeline);
     boolean enough = strains.size() >= timeline.constant(Constant.STRAIN_WEEKS);
     return new WeekLoad(
         week,
@@ -143,7 +147,8 @@ public record WeekLoad(
         Exact.of(strain),
         enough && strain != null ? (Double) rank(strain, strains) : null,
         monotony != null && usual != null && monotony > usual + 1e-9,
-        ratio(week, timeline),
+        Exact.of(ratio.weighted().value()),
+        Exact.of(ratio.coupled().value()),
         bySport(week, timeline));
   }
 
@@ -166,12 +171,9 @@ public record WeekLoad(
     return Exact.of((double) below / past.size());
   }
 
-  private static @Nullable Double ratio(Week week, Timeline timeline) {
+  private static LoadRatio ratio(Week week, Timeline timeline) {
     boolean taper = week.phase() == null || week.phase() == Phase.TAPER;
-    return Exact.of(
-        LoadRatio.of(timeline.loads().until(week.lastDay()), taper, timeline.constants())
-            .weighted()
-            .value());
+    return LoadRatio.of(timeline.loads().until(week.lastDay()), taper, timeline.constants());
   }
 
   private static String bySport(Week week, Timeline timeline) {

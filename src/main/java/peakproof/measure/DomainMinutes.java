@@ -50,7 +50,7 @@ public record DomainMinutes(
   }
 
   /** The hardest domain held for at least so many minutes; null when none is. */
-  @Nullable Domain hardestHeld(double least) {
+  public @Nullable Domain hardestHeld(double least) {
     for (Domain domain : List.of(Domain.SEVERE, Domain.HEAVY, Domain.MODERATE)) {
       Double minutes = in(domain);
       if (minutes != null && !Limit.below(minutes, least)) {

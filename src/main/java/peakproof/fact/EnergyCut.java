@@ -12,6 +12,7 @@ import peakproof.document.Session;
  * @param what the aim or session in words
  * @param daysToRace days from the session, or for an aim from the as-of date, to race day
  */
+@OfHealth
 public record EnergyCut(String what, double daysToRace, Where entry) implements Fact {
   static List<EnergyCut> all(Plan plan, Timeline timeline, Race race) {
     List<EnergyCut> cuts = new ArrayList<>();

@@ -3,6 +3,7 @@ package peakproof.report;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import peakproof.audit.Audit;
 import peakproof.audit.Audit.AcceptedFinding;
@@ -67,7 +68,8 @@ public final class Sample {
             new Changed("house", "swim-open-water-none", "severity FIX", true),
             new Changed("plan", "run-longest-too-long", "longest 3h", false)),
         List.of("changes", "medicines"),
-        List.of("log entries after Sun 30 May were not read"));
+        List.of("log entries after Sun 30 May were not read"),
+        Set.of("run-pain-rule", "sleep-short"));
   }
 
   /** An audit of this athlete with these findings and nothing else. */
@@ -90,7 +92,8 @@ public final class Sample {
         new Chosen(Preset.DEFAULT, "nothing else fits"),
         List.of(),
         List.of(),
-        List.of());
+        List.of(),
+        Set.of("run-pain-rule", "sleep-short"));
   }
 
   static Finding pain() {

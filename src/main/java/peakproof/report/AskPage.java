@@ -121,12 +121,12 @@ public final class AskPage {
               "before I send you the plan for "
                   + words.apply(audit.event())
                   + ", can you help me with "
-                  + (asked.size() == 1 ? "a question" : asked.size() + " questions")
+                  + (asked.size() == 1 ? "one question" : asked.size() + " questions")
                   + "? A line is enough, and a rough answer is better than none."));
       for (int i = 0; i < asked.size(); i++) {
         Question question = Objects.requireNonNull(asked.get(i).question());
         String optional =
-            question.optional() ? " (Only if you want to; it stays between us.)" : "";
+            question.optional() ? " (Only if you want to.)" : "";
         add(
             paragraph.of(
                 (i + 1) + ". ",
@@ -145,8 +145,9 @@ public final class AskPage {
     }
     for (int i = 0; i < asked.size(); i++) {
       Question question = Objects.requireNonNull(asked.get(i).question());
-      String key = "answer " + (i + 1) + " goes to " + question.key();
-      item(paragraph.of("-  ", words.apply(key + settles(asked.get(i)))));
+      String key = "answer " + (i + 1) + " goes to " + question.key() + settles(asked.get(i));
+      String missing = String.join("; ", asked.get(i).entries());
+      item(paragraph.of("-  ", words.apply(key + ": " + missing)));
     }
     if (hidden > 0) {
       item(paragraph.of("-  ", (hidden == 1 ? "1 more question" : hidden + " more questions") + ": --all"));

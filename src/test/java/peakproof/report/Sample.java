@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+
 import org.jspecify.annotations.Nullable;
 import peakproof.audit.Audit;
 import peakproof.audit.Audit.AcceptedFinding;
@@ -14,10 +15,13 @@ import peakproof.audit.Finding;
 import peakproof.audit.Finding.Location;
 import peakproof.audit.Finding.Value;
 import peakproof.document.Place;
+import peakproof.document.WaterTable;
 import peakproof.rule.Hold;
 import peakproof.rule.Preset;
+import peakproof.rule.Presets;
 import peakproof.rule.Resolution.Changed;
 import peakproof.rule.Resolution.Chosen;
+import peakproof.rule.Ruleset;
 import peakproof.rule.Severity;
 
 /** Audits written by hand, for tests of what people see. */
@@ -162,5 +166,23 @@ public final class Sample {
         List.of(new Location(new Place(FOLDER + "plan.yaml", 9, 3), null, null)),
         "fp-" + rule,
         RACE);
+  }
+
+  /** Rules without any card. */
+  static Ruleset noRules() {
+    return new Ruleset(
+        Map.of(),
+        Map.of(),
+        () -> {
+          throw new IllegalStateException("nothing is judged");
+        },
+        Map.of(),
+        Map.of(),
+        new WaterTable(List.of()),
+        new Presets(Map.of()),
+        Map.of(),
+        Map.of(),
+        Set::of,
+        List.of());
   }
 }

@@ -41,8 +41,7 @@ public final class Discreet {
     for (AcceptedFinding one : audit.accepted()) {
       boolean ofHealth = audit.ofHealth().contains(one.finding().rule());
       String because = ofHealth ? "accepted by the coach; the plan says why" : one.because();
-      accepted.add(
-          new AcceptedFinding(discreet(one.finding()), because, one.by(), one.until()));
+      accepted.add(new AcceptedFinding(discreet(one.finding()), because, one.by(), one.until()));
     }
     return new Audit(
         audit.plan(),

@@ -159,23 +159,23 @@ final class AuditCommand implements Callable<Integer> {
     Auditor auditor = Auditor.load(rules.all(surroundings), rules.known(surroundings));
     ExitCode[] code = {ExitCode.FINE};
     ExitCode written =
-        reports.output().write(
-            out -> {
-              LinesReport report = new LinesReport(out, Version.PROGRAM);
-              AuditRun<InputLine> run =
-                  new AuditRun<>(
-                      line -> auditor.audit(line.read(options.house()), options.asOf()),
-                      new PageOfLine(report, failAt),
-                      messages,
-                      surroundings.clock(),
-                      "");
-              run.audit(
-                  cores(),
-                  new InputLines(in),
-                  settled -> report.add(settled.pages().get(0)));
-              code[0] = run.worst();
-            },
-            messages);
+        reports
+            .output()
+            .write(
+                out -> {
+                  LinesReport report = new LinesReport(out, Version.PROGRAM);
+                  AuditRun<InputLine> run =
+                      new AuditRun<>(
+                          line -> auditor.audit(line.read(options.house()), options.asOf()),
+                          new PageOfLine(report, failAt),
+                          messages,
+                          surroundings.clock(),
+                          "");
+                  run.audit(
+                      cores(), new InputLines(in), settled -> report.add(settled.pages().get(0)));
+                  code[0] = run.worst();
+                },
+                messages);
     return code[0].or(written).or(rulesAre(auditor)).number();
   }
 

@@ -17,9 +17,7 @@ import peakproof.rule.Severity;
  * @param remark what to tell besides of an audit; null for nothing
  */
 record PageOfPlan(
-    Function<Judged, List<String>> pages,
-    Severity failAt,
-    Function<Audit, @Nullable String> remark)
+    Function<Judged, List<String>> pages, Severity failAt, Function<Audit, @Nullable String> remark)
     implements AuditRun.Layout<Path> {
   @Override
   public Settled of(Path plan, Outcome outcome) {

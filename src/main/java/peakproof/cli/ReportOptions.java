@@ -109,9 +109,7 @@ final class ReportOptions {
 
     void add(Settled settled) throws IOException {
       for (int i = 0; i < renderers.size(); i++) {
-        renderers
-            .get(i)
-            .add(Objects.requireNonNull(settled.rank()), settled.pages().get(i));
+        renderers.get(i).add(Objects.requireNonNull(settled.rank()), settled.pages().get(i));
       }
     }
 

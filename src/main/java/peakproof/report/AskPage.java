@@ -31,7 +31,8 @@ public final class AskPage {
   private final StringBuilder page = new StringBuilder();
 
   /** A question, or an entry that nobody knows how to ask for, with the rules it would settle. */
-  private record Asked(@Nullable Question question, TreeSet<String> entries, TreeSet<String> rules) {
+  private record Asked(
+      @Nullable Question question, TreeSet<String> entries, TreeSet<String> rules) {
     long holds(Map<String, NotJudged> unjudged) {
       return rules.stream().filter(rule -> unjudged.get(rule).canHold()).count();
     }
@@ -125,8 +126,7 @@ public final class AskPage {
                   + "? A line is enough, and a rough answer is better than none."));
       for (int i = 0; i < asked.size(); i++) {
         Question question = Objects.requireNonNull(asked.get(i).question());
-        String optional =
-            question.optional() ? " (Only if you want to.)" : "";
+        String optional = question.optional() ? " (Only if you want to.)" : "";
         add(
             paragraph.of(
                 (i + 1) + ". ",
@@ -150,7 +150,9 @@ public final class AskPage {
       item(paragraph.of("-  ", words.apply(key + ": " + missing)));
     }
     if (hidden > 0) {
-      item(paragraph.of("-  ", (hidden == 1 ? "1 more question" : hidden + " more questions") + ": --all"));
+      item(
+          paragraph.of(
+              "-  ", (hidden == 1 ? "1 more question" : hidden + " more questions") + ": --all"));
     }
     for (Asked one : forCoach) {
       String what = one.entries().first();

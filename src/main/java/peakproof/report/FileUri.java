@@ -3,7 +3,9 @@ package peakproof.report;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 
-/** File names as RFC 3986 has them: UTF-8, every byte that is not unreserved written {@code %XX}. */
+/**
+ * File names as RFC 3986 has them: UTF-8, every byte that is not unreserved written {@code %XX}.
+ */
 final class FileUri {
   private static final String UNRESERVED = "-._~/";
 

@@ -57,13 +57,11 @@ final class JunitSuite {
                 cases.put(one.rule(), Case.skipped("not judged: " + Words.missing(one.missing()))));
     audit
         .notForThisPlan()
-        .forEach(
-            one -> cases.put(one.rule(), Case.skipped("not for this plan: " + one.because())));
+        .forEach(one -> cases.put(one.rule(), Case.skipped("not for this plan: " + one.because())));
     audit
         .silenced()
         .forEach(
-            one ->
-                cases.put(one.rule(), Case.skipped("silenced by the house: " + one.because())));
+            one -> cases.put(one.rule(), Case.skipped("silenced by the house: " + one.because())));
     for (AcceptedFinding one : audit.accepted()) {
       cases.put(one.finding().rule(), Case.skipped("accepted: " + one.because()));
     }

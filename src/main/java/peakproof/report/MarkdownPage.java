@@ -88,16 +88,9 @@ final class MarkdownPage {
 
   private void finding(Ranked ranked) {
     Finding finding = ranked.finding();
-    String hold =
-        finding.hold() == null ? "" : " (" + TextPage.spoken(finding.hold()) + ")";
+    String hold = finding.hold() == null ? "" : " (" + TextPage.spoken(finding.hold()) + ")";
     String rule = finding.rule().equals(Discreet.RULE) ? "" : " · " + Markdown.code(finding.rule());
-    line(
-        "**"
-            + finding.severity()
-            + "** "
-            + Markdown.text(finding.title())
-            + hold
-            + rule);
+    line("**" + finding.severity() + "** " + Markdown.text(finding.title()) + hold + rule);
     item("where", places(finding.where()));
     String ground = rule.isEmpty() ? "" : " (" + Markdown.text(Evidence.of(finding)) + ")";
     item("why", Markdown.text(finding.why()) + ground);
@@ -110,8 +103,7 @@ final class MarkdownPage {
     String named =
         where.stream()
             .limit(PLACES)
-            .map(
-                one -> time(one) + Markdown.code(one.place().file() + ":" + one.place().line()))
+            .map(one -> time(one) + Markdown.code(one.place().file() + ":" + one.place().line()))
             .distinct()
             .collect(Collectors.joining(", "));
     int more = where.size() - PLACES;
@@ -158,8 +150,7 @@ final class MarkdownPage {
     if (audit.accepted().isEmpty() && audit.silenced().isEmpty()) {
       return;
     }
-    open(
-        audit.accepted().size() + " accepted, " + audit.silenced().size() + " silenced");
+    open(audit.accepted().size() + " accepted, " + audit.silenced().size() + " silenced");
     audit
         .accepted()
         .forEach(

@@ -106,8 +106,7 @@ final class SarifReport implements Renderer {
                 SarifResult.BASE,
                 base -> SarifRules.message(base, "description", "Where the program was started.")));
     run.each("results", List.of(), (inner, none) -> {});
-    run.object(
-        "tool", tool -> tool.object("driver", driver -> writeDriver(driver)));
+    run.object("tool", tool -> tool.object("driver", driver -> writeDriver(driver)));
     run.each("invocations", List.of(notAudited), this::writeInvocation);
   }
 

@@ -25,7 +25,13 @@ final class SarifRules {
 
   /** A rule in words, whoever wrote it. */
   record Described(
-      String rule, String title, String full, String help, String theme, String grade, Severity usual) {
+      String rule,
+      String title,
+      String full,
+      String help,
+      String theme,
+      String grade,
+      Severity usual) {
     void write(Json json) throws IOException {
       json.text("id", rule);
       message(json, "shortDescription", title);
@@ -36,8 +42,7 @@ final class SarifRules {
             inner.text("text", escaped(help));
             inner.text("markdown", Markdown.lines(help));
           });
-      json.object(
-          "defaultConfiguration", inner -> inner.text("level", SarifResult.level(usual)));
+      json.object("defaultConfiguration", inner -> inner.text("level", SarifResult.level(usual)));
       json.object(
           "properties",
           inner -> {

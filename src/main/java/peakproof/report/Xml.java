@@ -51,8 +51,7 @@ final class Xml {
   }
 
   void text(String text) throws XMLStreamException {
-    writer.writeCharacters(
-        legal(String.join("\n", text.lines().map(Printable::of).toList())));
+    writer.writeCharacters(legal(String.join("\n", text.lines().map(Printable::of).toList())));
   }
 
   /** {@code Char} of XML 1.0; controls and halves of pairs are gone already. */

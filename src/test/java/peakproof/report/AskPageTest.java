@@ -9,12 +9,14 @@ import peakproof.Golden;
 class AskPageTest {
   @Test
   void readsLikeAMessage() {
-    Golden.assertMatches("report/ask-runa.txt", AskPage.text(Sample.runa(), Sample.noRules(), 5, 80));
+    Golden.assertMatches(
+        "report/ask-runa.txt", AskPage.text(Sample.runa(), Sample.noRules(), 5, 80));
   }
 
   @Test
   void readsLikeAMessageInMarkdown() {
-    Golden.assertMatches("report/ask-runa.md", AskPage.markdown(Sample.runa(), Sample.noRules(), 5));
+    Golden.assertMatches(
+        "report/ask-runa.md", AskPage.markdown(Sample.runa(), Sample.noRules(), 5));
   }
 
   @Test

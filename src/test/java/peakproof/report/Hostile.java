@@ -14,10 +14,49 @@ import peakproof.rule.Severity;
 final class Hostile {
   private static final List<String> PIECES =
       List.of(
-          "<b>", "</details>", "<!--", "-->", "]]>", "&amp;", "\"", "'", "`", "```", "|", "\n", "\r\n",
-          "# ", "- ", "1. ", "> ", "[x](http://evil.example)", "![](x)", "@everyone", "#12", "\\",
-          "{0}", "{{", "}", "[a](0)", "\u0000", "\u0007", "\u001b[2J", "\ufffe", "\uffff", "\ud800",
-          "\udc00", "🏊", "\u202e", "\u2028", "www.evil.example", "~~", "**", "__", "Ærø", "%2e", "$x$");
+          "<b>",
+          "</details>",
+          "<!--",
+          "-->",
+          "]]>",
+          "&amp;",
+          "\"",
+          "'",
+          "`",
+          "```",
+          "|",
+          "\n",
+          "\r\n",
+          "# ",
+          "- ",
+          "1. ",
+          "> ",
+          "[x](http://evil.example)",
+          "![](x)",
+          "@everyone",
+          "#12",
+          "\\",
+          "{0}",
+          "{{",
+          "}",
+          "[a](0)",
+          "\u0000",
+          "\u0007",
+          "\u001b[2J",
+          "\ufffe",
+          "\uffff",
+          "\ud800",
+          "\udc00",
+          "🏊",
+          "\u202e",
+          "\u2028",
+          "www.evil.example",
+          "~~",
+          "**",
+          "__",
+          "Ærø",
+          "%2e",
+          "$x$");
 
   private Hostile() {}
 
@@ -58,6 +97,12 @@ final class Hostile {
   static Layout layout(boolean withHealth) {
     Ruleset none = Sample.noRules();
     return new Layout(
-        new Choice(false, 3), 100, Ink.PLAIN, Severity.HOLD, withHealth, "peakproof 0.1.0", () -> none);
+        new Choice(false, 3),
+        100,
+        Ink.PLAIN,
+        Severity.HOLD,
+        withHealth,
+        "peakproof 0.1.0",
+        () -> none);
   }
 }

@@ -11,7 +11,8 @@ import peakproof.audit.Audit;
 
 class MarkdownReportTest {
   private static final Pattern CODE = Pattern.compile("(?<!`)(`+)(?!`).*?(?<!`)\\1(?!`)");
-  private static final Pattern OURS = Pattern.compile("^(## |- (where|why|do|care): |\\*\\*[A-Z]+\\*\\* )");
+  private static final Pattern OURS =
+      Pattern.compile("^(## |- (where|why|do|care): |\\*\\*[A-Z]+\\*\\* )");
 
   @Test
   void readsWell() {
@@ -31,7 +32,9 @@ class MarkdownReportTest {
       Audit audit = Hostile.audit(random);
       for (String line : markdown(false, audit).split("\n", -1)) {
         String words = CODE.matcher(OURS.matcher(line).replaceFirst("")).replaceAll("");
-        if (line.startsWith("<details>") || line.startsWith("</details>") || line.contains(" to go · ")) {
+        if (line.startsWith("<details>")
+            || line.startsWith("</details>")
+            || line.contains(" to go · ")) {
           continue;
         }
         assertThat(words.replaceAll("\\\\[^A-Za-z0-9 ]", ""))

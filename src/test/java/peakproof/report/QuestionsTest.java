@@ -69,8 +69,7 @@ class QuestionsTest {
     for (String entry : QUESTIONS.entries()) {
       Questions.Question question = QUESTIONS.of(entry);
       assertThat(question.ask()).doesNotContainIgnoringCase("diagnos").doesNotContain("illness");
-      boolean health =
-          question.key().matches(".*(health|morning|mass|sleep).*");
+      boolean health = question.key().matches(".*(health|morning|mass|sleep).*");
       assertThat(question.optional()).as(entry).isEqualTo(health);
     }
   }

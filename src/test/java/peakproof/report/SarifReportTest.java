@@ -54,13 +54,15 @@ class SarifReportTest {
 
   @Test
   void refusesWhatTheSchemaRefuses() {
-    String text = sarif(false, 1, Sample.runa()).replace("\"level\": \"error\"", "\"level\": \"HOLD\"");
+    String text =
+        sarif(false, 1, Sample.runa()).replace("\"level\": \"error\"", "\"level\": \"HOLD\"");
     assertThat(SCHEMA.validate(text, InputFormat.JSON)).isNotEmpty();
   }
 
   @Test
   void writesAnAbsoluteFileAsAUri() {
-    assertThat(FileUri.of("/plans/Åse:1/plan.yaml")).isEqualTo("file:///plans/%C3%85se%3A1/plan.yaml");
+    assertThat(FileUri.of("/plans/Åse:1/plan.yaml"))
+        .isEqualTo("file:///plans/%C3%85se%3A1/plan.yaml");
     assertThat(FileUri.of("plans/a b/plan.yaml")).isEqualTo("plans/a%20b/plan.yaml");
   }
 

@@ -31,13 +31,16 @@ class MarkdownReportTest {
     for (int i = 0; i < 500; i++) {
       Audit audit = Hostile.audit(random);
       for (String line : markdown(false, audit).split("\n", -1)) {
-        String words = CODE.matcher(OURS.matcher(line).replaceFirst("")).replaceAll("");
+        String rest = OURS.matcher(line).replaceFirst("");
+        boolean places = line.startsWith("- where: ");
+        String plain = places ? rest : rest.replaceAll("\\\\[^A-Za-z0-9 ]", "");
+        String words = CODE.matcher(plain).replaceAll("");
         if (line.startsWith("<details>")
             || line.startsWith("</details>")
             || line.contains(" to go · ")) {
           continue;
         }
-        assertThat(words.replaceAll("\\\\[^A-Za-z0-9 ]", ""))
+        assertThat(words)
             .as(line)
             .doesNotContainPattern("[<>`|*_\\[\\]&~]|@[a-z]|#\\d|://[^\u2060]|www\\.");
       }

@@ -6,6 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 import peakproof.document.Dossier;
 import peakproof.document.Plan;
 import peakproof.document.Plan.Accepted;
@@ -52,6 +55,8 @@ final class Assembly {
     remarks.addAll(Footer.gaps(dossier.plan(), asOf));
     remarks.addAll(Footer.cautions(dossier.plan(), rules.cautions()));
     Plan plan = dossier.plan();
+    Set<String> ofHealth = new TreeSet<>(rules.ofHealth().get());
+    outcomes.forEach((rule, outcome) -> noteHealth(rule, outcome, ofHealth));
     return new Audit(
         slashes(dossier.planFile()),
         dossier.logFile() == null ? null : slashes(dossier.logFile()),
@@ -70,11 +75,24 @@ final class Assembly {
         resolved.preset(),
         resolved.overrides(),
         Footer.notDeclared(plan),
-        List.copyOf(remarks));
+        List.copyOf(remarks),
+        ofHealth);
   }
 
   static String slashes(Path path) {
     return path.toString().replace('\\', '/');
+  }
+
+  /** A finding that stands in a health entry quotes it, whatever the rule looks at. */
+  private static void noteHealth(String rule, Judge.Outcome outcome, Set<String> ofHealth) {
+    if (outcome instanceof Judge.Outcome.Found found
+        && found.reports().stream()
+            .flatMap(report -> Stream.of(report.fact(), report.because()))
+            .filter(Objects::nonNull)
+            .flatMap(fact -> fact.where().stream())
+            .anyMatch(HealthEntry::isOne)) {
+      ofHealth.add(rule);
+    }
   }
 
   private void sort(Card card, Judge.Outcome outcome, Composer composer) {

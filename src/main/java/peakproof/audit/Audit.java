@@ -3,6 +3,7 @@ package peakproof.audit;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import peakproof.rule.Resolution;
 import peakproof.rule.Severity;
@@ -23,6 +24,7 @@ import peakproof.rule.Severity;
  *     severities
  * @param notDeclared lists the plan leaves out, which are read as "none declared"
  * @param remarks other things worth saying once
+ * @param ofHealth rules that read health entries, or found something that stands in one
  */
 public record Audit(
     String plan,
@@ -42,7 +44,8 @@ public record Audit(
     Resolution.Chosen preset,
     List<Resolution.Changed> settings,
     List<String> notDeclared,
-    List<String> remarks) {
+    List<String> remarks,
+    Set<String> ofHealth) {
 
   /**
    * A rule that could not be judged.

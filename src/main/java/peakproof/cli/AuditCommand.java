@@ -1,21 +1,19 @@
 package peakproof.cli;
 
+import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.Collection;
 import java.util.List;
-import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import peakproof.audit.Audit;
 import peakproof.audit.Auditor;
 import peakproof.report.Choice;
-import peakproof.report.Ink;
-import peakproof.report.JsonReport;
+import peakproof.report.Layout;
 import peakproof.report.LinesReport;
-import peakproof.report.Renderer;
-import peakproof.report.TextReport;
 import peakproof.rule.Severity;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -39,6 +37,8 @@ import picocli.CommandLine.Spec;
       "  peakproof audit plans",
       "  peakproof audit plans/runa/plan.yaml --all",
       "  peakproof audit plans --format json --output audit.json --fail-at fix",
+      "For a change proposed in a repository: the coach's text here, reports for its host beside",
+      "  peakproof audit plans --report sarif=audit.sarif --report markdown=comment.md",
       "A stream of plans, a line each:",
       "  peakproof audit --stream < plans.ndjson > audits.ndjson"
     })
@@ -48,13 +48,6 @@ final class AuditCommand implements Callable<Integer> {
 
   private static final int USUAL_TOP = 3;
   private static final int STALE_DAYS = 2;
-
-  /** What a report is written in. */
-  enum Format {
-    TEXT,
-    JSON,
-    NDJSON
-  }
 
   private final InputStream in;
   private final Messages messages;
@@ -84,14 +77,7 @@ final class AuditCommand implements Callable<Integer> {
     private int top = USUAL_TOP;
   }
 
-  @Option(
-      names = "--format",
-      paramLabel = "text|json|ndjson",
-      description = {
-        "What to write. Default: text. The others always have every finding;",
-        "ndjson is one audit a line."
-      })
-  private @Nullable Format format;
+  @Mixin private ReportOptions reports = new ReportOptions();
 
   @Option(
       names = "--stream",
@@ -100,8 +86,6 @@ final class AuditCommand implements Callable<Integer> {
         "log, event and house, and writes one audit a line, as ndjson."
       })
   private boolean stream;
-
-  @Mixin private OutputOptions output = new OutputOptions();
 
   @Option(
       names = "--fail-at",
@@ -128,69 +112,70 @@ final class AuditCommand implements Callable<Integer> {
       throw wrong("Missing required parameter: 'PATH'");
     }
     Choice choice = choice();
-    int width = page.width(surroundings, output.toFile());
-    Ink ink = page.ink(surroundings, output.toFile());
     Auditor auditor = Auditor.load(rules.all(surroundings), rules.known(surroundings));
+    Layout layout =
+        new Layout(
+            choice,
+            page.width(surroundings, reports.toFile()),
+            page.ink(surroundings, reports.toFile()),
+            failAt,
+            reports.withHealth(),
+            Version.PROGRAM,
+            auditor::rules);
     PlanPaths plans = PlanPaths.under(paths, messages);
-    int count = plans.all().size();
     ExitCode[] code = {plans.worst()};
     ExitCode written =
-        output.write(
-            out -> {
-              Renderer renderer =
-                  switch (format == null ? Format.TEXT : format) {
-                    case TEXT -> new TextReport(out, choice, width, ink);
-                    case JSON -> new JsonReport(out, Version.PROGRAM);
-                    case NDJSON -> new LinesReport(out, Version.PROGRAM);
-                  };
-              AuditRun<Path> run =
-                  new AuditRun<>(
-                      plan -> auditor.audit(plan, options),
-                      new PageOfPlan(renderer, failAt, this::oldLog),
-                      messages,
-                      surroundings.clock(),
-                      "of " + count + " ");
-              run.audit(
-                  Math.max(1, Math.min(cores(), count)),
-                  plans.all().iterator(),
-                  settled ->
-                      renderer.add(
-                          Objects.requireNonNull(settled.rank()),
-                          Objects.requireNonNull(settled.page())));
-              renderer.end(count);
-              code[0] = code[0].or(run.worst());
-            },
+        reports.write(
+            layout,
+            ReportOptions.onFile(layout, page.width(surroundings, true)),
+            into -> code[0] = code[0].or(audited(auditor, options, plans.all(), into)),
             messages);
     return code[0].or(written).or(rulesAre(auditor)).number();
+  }
+
+  private ExitCode audited(
+      Auditor auditor, Auditor.Options options, Collection<Path> plans, ReportOptions.Reports into)
+      throws IOException {
+    AuditRun<Path> run =
+        new AuditRun<>(
+            plan -> auditor.audit(plan, options),
+            new PageOfPlan(into::pages, failAt, this::oldLog),
+            messages,
+            surroundings.clock(),
+            "of " + plans.size() + " ");
+    run.audit(Math.max(1, Math.min(cores(), plans.size())), plans.iterator(), into::add);
+    into.end(plans.size());
+    return run.worst();
   }
 
   private int streamed(Auditor.Options options) {
     if (!paths.isEmpty()) {
       throw wrong("'--stream' reads from standard input, not from '" + paths.get(0) + "'");
     }
-    if (format != null && format != Format.NDJSON) {
-      throw wrong("'--stream' writes ndjson only");
+    String obstacle = reports.notForStream();
+    if (obstacle != null) {
+      throw wrong(obstacle);
     }
     Auditor auditor = Auditor.load(rules.all(surroundings), rules.known(surroundings));
     ExitCode[] code = {ExitCode.FINE};
     ExitCode written =
-        output.write(
-            out -> {
-              LinesReport report = new LinesReport(out, Version.PROGRAM);
-              AuditRun<InputLine> run =
-                  new AuditRun<>(
-                      line -> auditor.audit(line.read(options.house()), options.asOf()),
-                      new PageOfLine(report, failAt),
-                      messages,
-                      surroundings.clock(),
-                      "");
-              run.audit(
-                  cores(),
-                  new InputLines(in),
-                  settled -> report.add(Objects.requireNonNull(settled.page())));
-              code[0] = run.worst();
-            },
-            messages);
+        reports
+            .output()
+            .write(
+                out -> {
+                  LinesReport report = new LinesReport(out, Version.PROGRAM);
+                  AuditRun<InputLine> run =
+                      new AuditRun<>(
+                          line -> auditor.audit(line.read(options.house()), options.asOf()),
+                          new PageOfLine(report, failAt),
+                          messages,
+                          surroundings.clock(),
+                          "");
+                  run.audit(
+                      cores(), new InputLines(in), settled -> report.add(settled.pages().get(0)));
+                  code[0] = run.worst();
+                },
+                messages);
     return code[0].or(written).or(rulesAre(auditor)).number();
   }
 

@@ -126,7 +126,7 @@ final class AuditRun<A> {
       messages.tell(settled.remark());
     }
     note(settled.code());
-    if (settled.page() != null) {
+    if (!settled.pages().isEmpty()) {
       writing.take(settled);
     }
     Stop stop = stop(result);
@@ -139,7 +139,9 @@ final class AuditRun<A> {
       throw error;
     }
     messages.tellOurMistake(failure, plan.toString());
-    return new Settled(ExitCode.INTERNAL_ERROR, null, layout.failed(plan), List.of(), null);
+    String page = layout.failed(plan);
+    List<String> pages = page == null ? List.of() : List.of(page);
+    return new Settled(ExitCode.INTERNAL_ERROR, null, pages, List.of(), null);
   }
 
   private void showProgress() {

@@ -25,4 +25,14 @@ final class OnePlan {
     }
     return ((Workup.Outcome.Done) outcome).workup();
   }
+
+  /** Whoever judges it; what is wrong with the rules is told by commands about rules. */
+  Auditor auditor(Surroundings surroundings) {
+    return rules.loadQuietly(surroundings);
+  }
+
+  /** The plan judged. */
+  Auditor.Outcome audit(Auditor auditor, DayOptions day, Surroundings surroundings) {
+    return auditor.audit(rules.one(path), day.chosen(surroundings));
+  }
 }

@@ -24,6 +24,12 @@ final class OutputOptions {
     return output != null;
   }
 
+  /** True when it goes to this file. */
+  boolean isTo(Path file) {
+    return output != null
+        && output.toAbsolutePath().normalize().equals(file.toAbsolutePath().normalize());
+  }
+
   /** Writes a report. */
   @FunctionalInterface
   interface Content {
@@ -45,7 +51,7 @@ final class OutputOptions {
       file.finish();
       return ExitCode.FINE;
     } catch (IOException refused) {
-      messages.tell("peakproof: cannot write '" + output + "' " + kind(refused));
+      messages.tell(cannotWrite(output, refused));
       return ExitCode.WRONG_USAGE;
     }
   }
@@ -58,6 +64,10 @@ final class OutputOptions {
       messages.tell("peakproof: cannot write the report " + kind(full));
       return ExitCode.INTERNAL_ERROR;
     }
+  }
+
+  static String cannotWrite(Path file, IOException refused) {
+    return "peakproof: cannot write '" + file + "' " + kind(refused);
   }
 
   private static String kind(IOException refused) {

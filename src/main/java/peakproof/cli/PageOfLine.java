@@ -18,7 +18,7 @@ record PageOfLine(LinesReport report, Severity failAt) implements AuditRun.Layou
     }
     if (outcome instanceof Outcome.Stopped stopped) {
       String page = report.page(List.of(stopped.rule()), line.number());
-      return new Settled(ExitCode.WRONG_RULE, null, page, List.of(stopped.rule()), null);
+      return new Settled(ExitCode.WRONG_RULE, null, List.of(page), List.of(stopped.rule()), null);
     }
     Outcome.Judged done = (Outcome.Judged) outcome;
     return page(
@@ -27,7 +27,7 @@ record PageOfLine(LinesReport report, Severity failAt) implements AuditRun.Layou
   }
 
   private static Settled page(ExitCode code, String page) {
-    return new Settled(code, null, page, List.of(), null);
+    return new Settled(code, null, List.of(page), List.of(), null);
   }
 
   @Override

@@ -8,15 +8,16 @@ import peakproof.audit.Audit;
 import peakproof.audit.Auditor.Outcome;
 import peakproof.report.Judged;
 import peakproof.report.Rank;
-import peakproof.report.Renderer;
 import peakproof.rule.Severity;
 
 /**
  * Lays out the audit of a plan that lies in a file.
  *
+ * @param pages lays an audit out, once for each report
  * @param remark what to tell besides of an audit; null for nothing
  */
-record PageOfPlan(Renderer renderer, Severity failAt, Function<Audit, @Nullable String> remark)
+record PageOfPlan(
+    Function<Judged, List<String>> pages, Severity failAt, Function<Audit, @Nullable String> remark)
     implements AuditRun.Layout<Path> {
   @Override
   public Settled of(Path plan, Outcome outcome) {
@@ -31,7 +32,7 @@ record PageOfPlan(Renderer renderer, Severity failAt, Function<Audit, @Nullable 
     return new Settled(
         code(done, rank, failAt),
         rank,
-        renderer.page(new Judged(done.audit(), done.complete())),
+        pages.apply(new Judged(done.audit(), done.complete())),
         List.of(),
         remark.apply(done.audit()));
   }

@@ -10,19 +10,19 @@ import peakproof.report.Rank;
  *
  * @param code what it makes the run's exit code at least
  * @param rank null when there is no audit of it
- * @param page as it is to be written; null when nothing is
+ * @param pages as they are to be written, one for each report; empty when nothing is
  * @param faults to be told
  * @param remark to be told as well
  */
 record Settled(
     ExitCode code,
     @Nullable Rank rank,
-    @Nullable String page,
+    List<String> pages,
     List<Fault> faults,
     @Nullable String remark) {
 
   /** Of a plan that was not audited. */
   static Settled without(ExitCode code, List<Fault> faults) {
-    return new Settled(code, null, null, faults, null);
+    return new Settled(code, null, List.of(), faults, null);
   }
 }

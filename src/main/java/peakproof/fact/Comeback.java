@@ -24,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param entries the days to come of the first week and the first hard or long session, that first
  *     when it lies in the week
  */
+@OfHealth
 public record Comeback(
     LocalDate from,
     @Nullable Double firstHardDays,

@@ -15,6 +15,7 @@ import peakproof.document.Session;
  * @param what the aim or session in words
  * @param daysToRace days from the session, or for an aim from the as-of date, to race day
  */
+@OfHealth
 public record EnergyCut(
     boolean key, @Nullable Double minutes, String what, double daysToRace, Where entry)
     implements Fact {

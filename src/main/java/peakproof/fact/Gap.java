@@ -22,6 +22,7 @@ import peakproof.measure.Detraining;
  * @param costHigh most it may have cost, a share
  * @param entry the first day's entry
  */
+@OfHealth
 public record Gap(
     double days,
     LocalDate from,

@@ -12,6 +12,7 @@ import peakproof.document.Athlete;
  * @param contact true with a word on whom to reach
  * @param risks declared conditions of heart, blood pressure or sugar, in words: none without
  */
+@OfHealth
 public record HealthFile(String pointer, boolean checked, boolean contact, String risks)
     implements Fact {
   private static final Set<String> RISKS = Set.of("heart", "high-blood-pressure", "diabetes");

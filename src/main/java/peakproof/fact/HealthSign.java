@@ -13,6 +13,7 @@ import java.util.List;
  * @param daysAgo days from its newest entry to the as-of date; below 0 when it is still to end
  * @param entries where it stands, newest first
  */
+@OfHealth
 public record HealthSign(String what, double daysAgo, List<Where> entries) implements Fact {
 
   static List<HealthSign> all(List<Illness> illnesses, List<Pain> pains, LocalDate asOf) {

@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param kind cold, virus, stomach or other, as logged
  * @param entries where the entries stand, newest first
  */
+@OfHealth
 public record Illness(
     LocalDate from,
     LocalDate last,

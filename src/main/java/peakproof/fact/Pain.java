@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param swimmingOnly true when it is felt only in the water
  * @param entries where the entries stand, newest first
  */
+@OfHealth
 public record Pain(
     String site,
     LocalDate date,

@@ -15,6 +15,7 @@ import peakproof.document.PlanWeek;
  * @param kind prescribed, painkiller or anti-inflammatory
  * @param occasion what it is planned for, in words
  */
+@OfHealth
 public record PlannedMedicine(String kind, String occasion, Where entry) implements Fact {
   /** True when a doctor prescribed it. */
   public boolean prescribed() {

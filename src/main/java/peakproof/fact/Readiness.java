@@ -17,6 +17,7 @@ import peakproof.document.Log;
  * @param restingRise resting heart rate over the athlete's median of the 28 days before, beats;
  *     unknown where a medicine sets the heart rate
  */
+@OfHealth
 public record Readiness(
     String pointer,
     LocalDate date,

@@ -19,6 +19,7 @@ import peakproof.measure.Median;
  *     before; unknown when a day or rating of these days or of too many before is
  * @param entries their days, newest first
  */
+@OfHealth
 public record Sleep(
     double nights,
     double shortNights,

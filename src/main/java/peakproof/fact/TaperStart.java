@@ -23,6 +23,7 @@ import peakproof.measure.Constant;
  *     before of the same kind, the least of them; below 0 when one is better; unknown without two
  *     tests of a kind
  */
+@OfHealth
 public record TaperStart(
     LocalDate date,
     @Nullable Double lowMornings,

@@ -41,6 +41,7 @@ public final class RuleFolder {
   private final List<RuleCompiler.Source> sources = new ArrayList<>();
   private final Map<String, RuleKey> keys = new TreeMap<>();
   private final Map<String, CompiledRule> found = new TreeMap<>();
+  private final Map<String, String> logics = new TreeMap<>();
   private final Supplier<FactTypes> facts = Once.of(FactTypes::shipped);
   private final KnownRules known;
   private final @Nullable CaseReader caseReader;
@@ -107,6 +108,7 @@ public final class RuleFolder {
         presets.presets(),
         cautions,
         cases,
+        Once.of(() -> HealthRules.among(sound, logics)),
         faults.stream().sorted().distinct().toList());
   }
 
@@ -201,6 +203,8 @@ public final class RuleFolder {
 
   private void readLogic(Stem stem, byte @Nullable [] card, byte[] logic) {
     String slug = stem.slug();
+    String written = new String(logic, StandardCharsets.UTF_8);
+    logics.put(slug, written);
     if (card != null) {
       RuleKey key = new RuleKey(stem.theme(), slug, card, logic);
       keys.put(slug, key);
@@ -210,9 +214,7 @@ public final class RuleFolder {
         return;
       }
     }
-    RuleText text =
-        new RuleText(
-            RuleListing.slashes(stem.file(LOGIC)), new String(logic, StandardCharsets.UTF_8));
+    RuleText text = new RuleText(RuleListing.slashes(stem.file(LOGIC)), written);
     sources.add(new RuleCompiler.Source(slug, stem.theme(), text));
   }
 

@@ -6,6 +6,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -26,6 +27,7 @@ import peakproof.measure.Constants;
  * @param presets what {@code presets.yaml} changes for whom
  * @param cautions what is said once of each declared condition, as {@code cautions.yaml} has it
  * @param cases what the cases beside the rules ask for, by slug
+ * @param ofHealth slugs of rules that find something in health entries
  */
 public record Ruleset(
     Map<String, Card> cards,
@@ -37,6 +39,7 @@ public record Ruleset(
     Presets presets,
     Map<String, String> cautions,
     Map<String, List<Case>> cases,
+    Supplier<Set<String>> ofHealth,
     List<Fault> faults) {
 
   /** The card of a rule that can run. */

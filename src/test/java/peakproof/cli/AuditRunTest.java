@@ -285,9 +285,7 @@ class AuditRunTest {
       run.audit(
           threads,
           plans.iterator(),
-          settled ->
-              report.add(
-                  Objects.requireNonNull(settled.rank()), Objects.requireNonNull(settled.page())));
+          settled -> report.add(Objects.requireNonNull(settled.rank()), settled.pages().get(0)));
     } catch (IOException unexpected) {
       throw new UncheckedIOException(unexpected);
     }
@@ -295,7 +293,7 @@ class AuditRunTest {
   }
 
   private PageOfPlan layout() {
-    return new PageOfPlan(report, Severity.HOLD, audit -> null);
+    return new PageOfPlan(judged -> List.of(report.page(judged)), Severity.HOLD, audit -> null);
   }
 
   private List<String> pages() {

@@ -128,6 +128,7 @@ class ReportTest {
         audit.preset(),
         audit.settings(),
         audit.notDeclared(),
-        audit.remarks());
+        audit.remarks(),
+        audit.ofHealth());
   }
 }

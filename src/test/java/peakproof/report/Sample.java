@@ -3,6 +3,7 @@ package peakproof.report;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import peakproof.audit.Audit;
 import peakproof.audit.Audit.AcceptedFinding;
@@ -13,10 +14,13 @@ import peakproof.audit.Finding;
 import peakproof.audit.Finding.Location;
 import peakproof.audit.Finding.Value;
 import peakproof.document.Place;
+import peakproof.document.WaterTable;
 import peakproof.rule.Hold;
 import peakproof.rule.Preset;
+import peakproof.rule.Presets;
 import peakproof.rule.Resolution.Changed;
 import peakproof.rule.Resolution.Chosen;
+import peakproof.rule.Ruleset;
 import peakproof.rule.Severity;
 
 /** Audits written by hand, for tests of what people see. */
@@ -67,7 +71,8 @@ public final class Sample {
             new Changed("house", "swim-open-water-none", "severity FIX", true),
             new Changed("plan", "run-longest-too-long", "longest 3h", false)),
         List.of("changes", "medicines"),
-        List.of("log entries after Sun 30 May were not read"));
+        List.of("log entries after Sun 30 May were not read"),
+        Set.of("run-pain-rule", "sleep-short"));
   }
 
   /** An audit of this athlete with these findings and nothing else. */
@@ -90,7 +95,8 @@ public final class Sample {
         new Chosen(Preset.DEFAULT, "nothing else fits"),
         List.of(),
         List.of(),
-        List.of());
+        List.of(),
+        Set.of("run-pain-rule", "sleep-short"));
   }
 
   static Finding pain() {
@@ -159,5 +165,23 @@ public final class Sample {
         List.of(new Location(new Place(FOLDER + "plan.yaml", 9, 3), null, null)),
         "fp-" + rule,
         RACE);
+  }
+
+  /** Rules without any card. */
+  static Ruleset noRules() {
+    return new Ruleset(
+        Map.of(),
+        Map.of(),
+        () -> {
+          throw new IllegalStateException("nothing is judged");
+        },
+        Map.of(),
+        Map.of(),
+        new WaterTable(List.of()),
+        new Presets(Map.of()),
+        Map.of(),
+        Map.of(),
+        Set::of,
+        List.of());
   }
 }

@@ -129,6 +129,7 @@ public final class RuleVariants {
         shipped.presets(),
         shipped.cautions(),
         Map.of(),
+        shipped.ofHealth(),
         List.of(new Fault(new Place(card.rule(), 1, 1), "alone", "all rules", "load the folder")));
   }
 

@@ -52,7 +52,8 @@ record Frame(String title, List<String> footer, @Nullable String script) {
     }
   }
 
-  private static String resource(String file) {
+  /** A file beside this class. */
+  static String resource(String file) {
     try (InputStream in = Frame.class.getResourceAsStream(file)) {
       if (in == null) {
         throw new IllegalStateException("the program lacks its file " + file);

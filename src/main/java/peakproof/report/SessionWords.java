@@ -203,7 +203,7 @@ final class SessionWords {
     }
     String effort = session.effort();
     if (effort != null) {
-      lines.add(effort.equals("full") ? "Race it in earnest" : "Controlled: not a race for you");
+      lines.add(effort.equals("full") ? "Race it in earnest" : "Controlled: finish with something left");
     }
   }
 

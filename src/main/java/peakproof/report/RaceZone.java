@@ -16,8 +16,9 @@ import net.fortuna.ical4j.model.property.TzOffsetFrom;
 import net.fortuna.ical4j.model.property.TzOffsetTo;
 
 /**
- * A time zone as far as one race needs it: what holds at its start, since when. By the rules of
- * this Java, as those that come with the calendar library go by the names of other places.
+ * A time zone as far as one race needs it: what holds at its start, since when, and what held
+ * before. By the rules of this Java, as those that come with the calendar library go by the names
+ * of other places.
  */
 final class RaceZone {
   private static final LocalDateTime LONG_AGO = LocalDateTime.of(1970, 1, 1, 0, 0);
@@ -27,15 +28,36 @@ final class RaceZone {
   static VTimeZone at(ZoneId zone, LocalDateTime start) {
     ZoneRules rules = zone.getRules();
     Instant instant = start.atZone(zone).toInstant();
-    ZoneOffset offset = rules.getOffset(instant);
-    ZoneOffsetTransition before = rules.previousTransition(instant.plusSeconds(1));
-    Observance observance = rules.isDaylightSavings(instant) ? new Daylight() : new Standard();
-    observance.add(new DtStart<>(before == null ? LONG_AGO : before.getDateTimeBefore()));
-    observance.add(new TzOffsetFrom(before == null ? offset : before.getOffsetBefore()));
-    observance.add(new TzOffsetTo(offset));
-    VTimeZone rulesOfRace = new VTimeZone();
-    rulesOfRace.add(new TzId(zone.getId()));
-    rulesOfRace.add(observance);
-    return rulesOfRace;
+    VTimeZone ofRace = new VTimeZone();
+    ofRace.add(new TzId(zone.getId()));
+    ZoneOffsetTransition last = rules.previousTransition(instant.plusSeconds(1));
+    if (last == null) {
+      ZoneOffset offset = rules.getOffset(instant);
+      ofRace.add(observance(false, LONG_AGO, offset, offset));
+      return ofRace;
+    }
+    ZoneOffsetTransition before = rules.previousTransition(last.getInstant());
+    if (before != null) {
+      ofRace.add(observance(rules, before));
+    }
+    ofRace.add(observance(rules, last));
+    return ofRace;
+  }
+
+  private static Observance observance(ZoneRules rules, ZoneOffsetTransition change) {
+    return observance(
+        rules.isDaylightSavings(change.getInstant()),
+        change.getDateTimeBefore(),
+        change.getOffsetBefore(),
+        change.getOffsetAfter());
+  }
+
+  private static Observance observance(
+      boolean daylight, LocalDateTime since, ZoneOffset from, ZoneOffset to) {
+    Observance observance = daylight ? new Daylight() : new Standard();
+    observance.add(new DtStart<>(since));
+    observance.add(new TzOffsetFrom(from));
+    observance.add(new TzOffsetTo(to));
+    return observance;
   }
 }

@@ -203,7 +203,8 @@ final class SessionWords {
     }
     String effort = session.effort();
     if (effort != null) {
-      lines.add(effort.equals("full") ? "Race it in earnest" : "Controlled: finish with something left");
+      lines.add(
+          effort.equals("full") ? "Race it in earnest" : "Controlled: finish with something left");
     }
   }
 

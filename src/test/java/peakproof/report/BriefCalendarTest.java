@@ -44,7 +44,9 @@ class BriefCalendarTest {
     assertThat(calendar.getEvents())
         .extracting(event -> day(event) + " " + event.getSummary().getValue())
         .containsExactlyElementsOf(expected);
-    assertThat(calendar.getEvents()).extracting(event -> event.getUid().getValue()).doesNotHaveDuplicates();
+    assertThat(calendar.getEvents())
+        .extracting(event -> event.getUid().getValue())
+        .doesNotHaveDuplicates();
     assertThat(calendar.getEvents()).allMatch(event -> event.getAlarms().isEmpty());
   }
 
@@ -85,8 +87,7 @@ class BriefCalendarTest {
     CalendarUid uids = new CalendarUid(Briefs.of(TOVE));
     Brief.Week week = Briefs.of(TOVE).weeks().get(0);
     Brief.Session swim = week.days().get(0).sessions().get(0);
-    Brief.Session rewritten =
-        new Brief.Session("Swim", null, null, null, swim.kind(), List.of());
+    Brief.Session rewritten = new Brief.Session("Swim", null, null, null, swim.kind(), List.of());
     String first = uids.ofNext(week.starts(), swim);
     assertThat(new CalendarUid(Briefs.of(TOVE)).ofNext(week.starts(), rewritten)).isEqualTo(first);
     assertThat(uids.ofNext(week.starts(), swim)).isNotEqualTo(first);
@@ -104,7 +105,9 @@ class BriefCalendarTest {
   void fetchesNoTimeZones() {
     BriefCalendar.of(Briefs.of(TOVE));
     assertThat(System.getProperty("net.fortuna.ical4j.timezone.update.enabled")).isEqualTo("false");
-    assertThat(net.fortuna.ical4j.util.Configurator.getProperty("net.fortuna.ical4j.timezone.update.enabled"))
+    assertThat(
+            net.fortuna.ical4j.util.Configurator.getProperty(
+                "net.fortuna.ical4j.timezone.update.enabled"))
         .contains("false");
   }
 
@@ -114,7 +117,8 @@ class BriefCalendarTest {
     assertThat(folded.split("\r\n"))
         .allMatch(line -> line.getBytes(StandardCharsets.UTF_8).length <= 75)
         .allMatch(line -> !line.contains("\ufffd"));
-    assertThat(folded.replace("\r\n ", "")).isEqualTo("SUMMARY:" + "🏊".repeat(40) + "\r\nEND:X\r\n");
+    assertThat(folded.replace("\r\n ", ""))
+        .isEqualTo("SUMMARY:" + "🏊".repeat(40) + "\r\nEND:X\r\n");
     assertThat(Folded.of("x".repeat(75))).isEqualTo("x".repeat(75));
     assertThat(Folded.of("x".repeat(76))).isEqualTo("x".repeat(75) + "\r\n x");
   }

@@ -145,10 +145,43 @@ class BriefTest {
     Random random = new Random(20270704);
     List<String> pieces =
         List.of(
-            "<script>", "</style>", "\"", "'", "&amp;", "\n", "\r\n", "END:VEVENT", "\\", ";", ",",
-            "|", "`", "**", "_", "# ", "- ", "1. ", "[a](javascript:x)", "![", "https://x.example",
-            "www.example", "🏊‍♀️", "é", "\u202e", "\u0007", "${x}", "BEGIN:VALARM", ":", "~~", "> ",
-            "=", "+ ", "12) ", "<!--", "\t", "Z");
+            "<script>",
+            "</style>",
+            "\"",
+            "'",
+            "&amp;",
+            "\n",
+            "\r\n",
+            "END:VEVENT",
+            "\\",
+            ";",
+            ",",
+            "|",
+            "`",
+            "**",
+            "_",
+            "# ",
+            "- ",
+            "1. ",
+            "[a](javascript:x)",
+            "![",
+            "https://x.example",
+            "www.example",
+            "🏊‍♀️",
+            "é",
+            "\u202e",
+            "\u0007",
+            "${x}",
+            "BEGIN:VALARM",
+            ":",
+            "~~",
+            "> ",
+            "=",
+            "+ ",
+            "12) ",
+            "<!--",
+            "\t",
+            "Z");
     Stream<String> random30 =
         IntStream.range(0, 30)
             .mapToObj(
@@ -165,7 +198,8 @@ class BriefTest {
   private static Brief hostile(Path folder, String name) throws IOException {
     String quoted =
         name.codePoints()
-            .mapToObj(c -> c < 32 || c > 126 || c == '"' || c == '\\' ? escape(c) : Character.toString(c))
+            .mapToObj(
+                c -> c < 32 || c > 126 || c == '"' || c == '\\' ? escape(c) : Character.toString(c))
             .collect(Collectors.joining("", "\"", "\""));
     Files.writeString(
         folder.resolve("plan.yaml"),
@@ -202,7 +236,9 @@ class BriefTest {
   }
 
   private static String tags(String html) {
-    return Pattern.compile("<[^>]*>").matcher(html.replaceAll("(?s)<style>.*?</style>", "")).results()
+    return Pattern.compile("<[^>]*>")
+        .matcher(html.replaceAll("(?s)<style>.*?</style>", ""))
+        .results()
         .map(found -> found.group())
         .collect(Collectors.joining());
   }

@@ -20,8 +20,8 @@ import peakproof.document.Sport;
 /**
  * Tove: goal 1:10:00 for 3.8 km and 3:50:00 for 42.195 km, ridden at 70 % of 182 bpm; critical
  * power 218 W. Her swim tests (400 m in 388 s, 200 m in 185 s) give 203 s over 200 m, 1:41.5 per
- * 100 m; her half-marathon of 101:30 gives an open marathon of 101.5 × 2^1.06 = 211.6 min, 5:00.9
- * a km.
+ * 100 m; her half-marathon of 101:30 gives an open marathon of 101.5 × 2^1.06 = 211.6 min, 5:00.9 a
+ * km.
  */
 class SetWordsTest {
   private static final Workup TOVE = Briefs.workup("plans/tove/plan.yaml");
@@ -133,8 +133,15 @@ class SetWordsTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "plans/tove", "plans/gwen", "plans/haruki", "plans/ines", "plans/mateus", "plans/meera",
-        "plans/noor", "plans/radek", "rules/base"
+        "plans/tove",
+        "plans/gwen",
+        "plans/haruki",
+        "plans/ines",
+        "plans/mateus",
+        "plans/meera",
+        "plans/noor",
+        "plans/radek",
+        "rules/base"
       })
   void leavesNothingOfAPlanOut(String plan) {
     Workup workup = Briefs.workup(plan + "/plan.yaml");

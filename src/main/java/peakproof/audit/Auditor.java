@@ -134,7 +134,10 @@ public final class Auditor {
             day,
             facts.measured(),
             facts.forecast(),
-            dossier.positions()));
+            dossier.positions(),
+            dossier,
+            facts.calibration(),
+            resolved.constants()));
   }
 
   /** Judges a plan already read by the shared rules as they count for it. */

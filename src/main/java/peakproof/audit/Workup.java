@@ -3,8 +3,11 @@ package peakproof.audit;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import peakproof.document.Dossier;
 import peakproof.document.Positions;
 import peakproof.fact.Measured;
+import peakproof.measure.Calibration;
+import peakproof.measure.Constants;
 import peakproof.measure.Forecast;
 
 /**
@@ -15,6 +18,9 @@ import peakproof.measure.Forecast;
  * @param values every computed number
  * @param forecast of race day
  * @param positions where the entries stand that all of it rests on
+ * @param dossier the documents it was read from
+ * @param calibration what turns the plan's words into numbers for this athlete
+ * @param constants of the measures, as they count for this plan
  */
 public record Workup(
     String plan,
@@ -25,7 +31,10 @@ public record Workup(
     LocalDate asOf,
     List<Measured> values,
     Forecast forecast,
-    Positions positions) {
+    Positions positions,
+    Dossier dossier,
+    Calibration calibration,
+    Constants constants) {
 
   /** What came of one plan. */
   public sealed interface Outcome {

@@ -59,6 +59,7 @@ public final class Program {
         new CommandLine(new PeakproofCommand())
             .addSubcommand(new AuditCommand(in, messages, surroundings))
             .addSubcommand(new AskCommand(messages, surroundings))
+            .addSubcommand(new BriefCommand(messages, surroundings))
             .addSubcommand(new ForecastCommand(messages, surroundings))
             .addSubcommand(new MeasuresCommand(messages, surroundings))
             .addSubcommand(rules)

@@ -120,6 +120,7 @@ final class DayLineSession {
         null,
         null,
         null,
+        null,
         false,
         false,
         false,

@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param effort how hard a race is raced, in the word of the document
  * @param legs a race's leg lengths
  * @param time the time of day it starts
+ * @param partOfDay am, noon or pm where the document says no more than that
  * @param test true for a test
  * @param optional true for a session the athlete may leave out
  * @param fresh true for a new strength programme ({@code new: yes})
@@ -40,6 +41,7 @@ public record Session(
     @Nullable String effort,
     Event.@Nullable Legs legs,
     @Nullable LocalTime time,
+    @Nullable String partOfDay,
     boolean test,
     boolean optional,
     boolean fresh,

@@ -3,6 +3,7 @@ package peakproof.document;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -10,6 +11,10 @@ import org.jspecify.annotations.Nullable;
 final class SessionReader {
   private static final List<String> MEASURED =
       List.of("distance", "time", "rpe", "heart-rate", "power", "held", "last-quarter");
+
+  /** The words of the day stand for hours in the middle of them (common practice, no source). */
+  private static final Map<String, LocalTime> PARTS_OF_DAY =
+      Map.of("am", LocalTime.of(8, 0), "noon", LocalTime.NOON, "pm", LocalTime.of(17, 0));
 
   private final Desk desk;
   private final boolean log;
@@ -116,6 +121,8 @@ final class SessionReader {
     String effort = fields.read("effort", Vocabulary.RACED::read);
     Event.Legs legs = events.legs(fields);
     LocalTime time = fields.read("at", SessionReader::timeOfDay);
+    String said = time == null ? null : fields.text("at");
+    String partOfDay = said != null && PARTS_OF_DAY.containsKey(said) ? said : null;
     boolean test = fields.yes("test");
     boolean optional = fields.yes("optional");
     String purpose = fields.read("purpose", Vocabulary.PURPOSE::read);
@@ -135,6 +142,7 @@ final class SessionReader {
         effort,
         legs,
         time,
+        partOfDay,
         test,
         optional,
         fresh,
@@ -201,18 +209,15 @@ final class SessionReader {
     }
   }
 
-  /** The words of the day stand for hours in the middle of them (common practice, no source). */
   private static Quantity<LocalTime> timeOfDay(String text) {
-    return switch (text) {
-      case "am" -> new Quantity.Of<>(LocalTime.of(8, 0));
-      case "noon" -> new Quantity.Of<>(LocalTime.NOON);
-      case "pm" -> new Quantity.Of<>(LocalTime.of(17, 0));
-      default ->
-          Quantity.time(text) instanceof Quantity.NotThat<LocalTime> not
-              ? new Quantity.NotThat<>(
-                  not.what(), "expected am, noon, pm or a time such as 06:30", not.instead())
-              : Quantity.time(text);
-    };
+    LocalTime middle = PARTS_OF_DAY.get(text);
+    if (middle != null) {
+      return new Quantity.Of<>(middle);
+    }
+    return Quantity.time(text) instanceof Quantity.NotThat<LocalTime> not
+        ? new Quantity.NotThat<>(
+            not.what(), "expected am, noon, pm or a time such as 06:30", not.instead())
+        : Quantity.time(text);
   }
 
   private static @Nullable String note(@Nullable String note, @Nullable String words) {

@@ -184,6 +184,7 @@ public final class Athletes {
         null,
         null,
         null,
+        null,
         false,
         false,
         false,

@@ -39,12 +39,18 @@ import picocli.CommandLine.Spec;
       "  peakproof audit plans --format json --output audit.json --fail-at fix",
       "For a change proposed in a repository: the coach's text here, reports for its host beside",
       "  peakproof audit plans --report sarif=audit.sarif --report markdown=comment.md",
+      "A page to look at:",
+      "  peakproof audit plans/runa/plan.yaml --format html --output runa.html",
       "A stream of plans, a line each:",
       "  peakproof audit --stream < plans.ndjson > audits.ndjson"
     })
 final class AuditCommand implements Callable<Integer> {
   /** The property that says how many plans are audited at a time. */
   static final String CORES = "peakproof.cores";
+
+  private static final String ONE_PAGE =
+      "'--format html' is one page of one plan, and %d were found;"
+          + " all of a squad: peakproof roster %s --output DIR";
 
   private static final int USUAL_TOP = 3;
   private static final int STALE_DAYS = 2;
@@ -123,6 +129,10 @@ final class AuditCommand implements Callable<Integer> {
             Version.PROGRAM,
             auditor::rules);
     PlanPaths plans = PlanPaths.under(paths, messages);
+    int count = plans.all().size();
+    if (reports.onePlanOnly() && count > 1) {
+      throw wrong(ONE_PAGE.formatted(count, paths.get(0)));
+    }
     ExitCode[] code = {plans.worst()};
     ExitCode written =
         reports.write(

@@ -32,7 +32,7 @@ record PageOfPlan(
     return new Settled(
         code(done, rank, failAt),
         rank,
-        pages.apply(new Judged(done.audit(), done.complete())),
+        pages.apply(new Judged(done.audit(), done.complete(), done.background())),
         List.of(),
         remark.apply(done.audit()));
   }

@@ -31,8 +31,9 @@ final class ReportOptions {
       names = "--format",
       paramLabel = "FORMAT",
       description = {
-        "What to write: text, json, ndjson, sarif, junit or markdown. Default: text.",
-        "All but text and markdown always have every finding; ndjson is one audit a line."
+        "What to write: text, json, ndjson, sarif, junit, markdown or html. Default: text.",
+        "All but text and markdown always have every finding; ndjson is one audit a line,",
+        "html the page of one plan."
       })
   private @Nullable AuditFormat format;
 
@@ -76,6 +77,12 @@ final class ReportOptions {
 
   boolean withHealth() {
     return withHealth;
+  }
+
+  /** True when a report is asked for that has room for one plan. */
+  boolean onePlanOnly() {
+    return format == AuditFormat.HTML
+        || beside.stream().anyMatch(each -> each.format() == AuditFormat.HTML);
   }
 
   /** True when the main report goes to a file. */

@@ -15,7 +15,9 @@ public enum AuditFormat {
   /** JUnit XML, for pipelines that show tests. */
   JUNIT,
   /** For a comment on a proposed change. */
-  MARKDOWN;
+  MARKDOWN,
+  /** A page to look at, of one plan. */
+  HTML;
 
   /** Begins a report of this format. */
   public Renderer to(Writer out, Layout layout) {
@@ -26,6 +28,7 @@ public enum AuditFormat {
       case SARIF -> new SarifReport(out, layout);
       case JUNIT -> new JunitReport(out, layout);
       case MARKDOWN -> new MarkdownReport(out, layout);
+      case HTML -> new HtmlReport(out);
     };
   }
 }

@@ -4,6 +4,7 @@ import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.TemplateOutput;
 import gg.jte.output.StringOutput;
+import java.util.stream.Collectors;
 
 /**
  * The one way to a page in HTML: a template of {@code src/main/jte}, compiled into the program, and
@@ -16,7 +17,7 @@ final class Html {
   private Html() {}
 
   /**
-   * The whole page.
+   * The whole page, without characters that could turn round what stands beside them.
    *
    * @param template its file's name without ending
    * @param shown what the template takes
@@ -24,6 +25,6 @@ final class Html {
   static String of(String template, Record shown) {
     TemplateOutput page = new StringOutput();
     TEMPLATES.render(template + ".jte", shown, page);
-    return page.toString();
+    return page.toString().lines().map(Printable::of).collect(Collectors.joining("\n", "", "\n"));
   }
 }

@@ -44,8 +44,13 @@ public final class Auditor {
 
   /** What came of one plan. */
   public sealed interface Outcome {
-    /** It was read and judged; not completely when a rule for it is broken and judges nobody. */
-    record Judged(Audit audit, boolean complete) implements Outcome {}
+    /**
+     * It was read and judged; not completely when a rule for it is broken and judges nobody.
+     *
+     * @param background what lies behind it, worked out when asked for
+     */
+    record Judged(Audit audit, boolean complete, Supplier<Background> background)
+        implements Outcome {}
 
     /** A document of it is wrong, or the house asks for what the rules do not have. */
     record Wrong(List<Fault> faults) implements Outcome {}
@@ -165,7 +170,10 @@ public final class Auditor {
     Facts facts = Facts.of(dossier, day, resolved.constants(), rules.waterTable());
     try {
       Assembly assembly = new Assembly(rules, dossier, resolved, facts, day);
-      return new Outcome.Judged(assembly.audit(watchdog), rules.faults().isEmpty());
+      return new Outcome.Judged(
+          assembly.audit(watchdog),
+          rules.faults().isEmpty(),
+          () -> Background.of(dossier, facts, resolved.settings()));
     } catch (RunawayRule runaway) {
       return new Outcome.Stopped(fault(runaway, rules), runaway.stop);
     }

@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import peakproof.audit.Audit;
 import peakproof.audit.Auditor;
 import peakproof.report.Choice;
+import peakproof.report.HtmlReport;
 import peakproof.report.Ink;
 import peakproof.report.JsonReport;
 import peakproof.report.LinesReport;
@@ -39,12 +40,18 @@ import picocli.CommandLine.Spec;
       "  peakproof audit plans",
       "  peakproof audit plans/runa/plan.yaml --all",
       "  peakproof audit plans --format json --output audit.json --fail-at fix",
+      "A page to look at:",
+      "  peakproof audit plans/runa/plan.yaml --format html --output runa.html",
       "A stream of plans, a line each:",
       "  peakproof audit --stream < plans.ndjson > audits.ndjson"
     })
 final class AuditCommand implements Callable<Integer> {
   /** The property that says how many plans are audited at a time. */
   static final String CORES = "peakproof.cores";
+
+  private static final String ONE_PAGE =
+      "'--format html' is one page of one plan, and %d were found;"
+          + " all of a squad: peakproof roster %s --output DIR";
 
   private static final int USUAL_TOP = 3;
   private static final int STALE_DAYS = 2;
@@ -53,7 +60,8 @@ final class AuditCommand implements Callable<Integer> {
   enum Format {
     TEXT,
     JSON,
-    NDJSON
+    NDJSON,
+    HTML
   }
 
   private final InputStream in;
@@ -86,10 +94,10 @@ final class AuditCommand implements Callable<Integer> {
 
   @Option(
       names = "--format",
-      paramLabel = "text|json|ndjson",
+      paramLabel = "text|json|ndjson|html",
       description = {
         "What to write. Default: text. The others always have every finding;",
-        "ndjson is one audit a line."
+        "ndjson is one audit a line, html one page of one plan."
       })
   private @Nullable Format format;
 
@@ -133,6 +141,9 @@ final class AuditCommand implements Callable<Integer> {
     Auditor auditor = Auditor.load(rules.all(surroundings), rules.known(surroundings));
     PlanPaths plans = PlanPaths.under(paths, messages);
     int count = plans.all().size();
+    if (format == Format.HTML && count > 1) {
+      throw wrong(ONE_PAGE.formatted(count, paths.get(0)));
+    }
     ExitCode[] code = {plans.worst()};
     ExitCode written =
         output.write(
@@ -142,6 +153,7 @@ final class AuditCommand implements Callable<Integer> {
                     case TEXT -> new TextReport(out, choice, width, ink);
                     case JSON -> new JsonReport(out, Version.PROGRAM);
                     case NDJSON -> new LinesReport(out, Version.PROGRAM);
+                    case HTML -> new HtmlReport(out);
                   };
               AuditRun<Path> run =
                   new AuditRun<>(

@@ -31,7 +31,7 @@ record PageOfPlan(Renderer renderer, Severity failAt, Function<Audit, @Nullable 
     return new Settled(
         code(done, rank, failAt),
         rank,
-        renderer.page(new Judged(done.audit(), done.complete())),
+        renderer.page(new Judged(done.audit(), done.complete(), done.background())),
         List.of(),
         remark.apply(done.audit()));
   }

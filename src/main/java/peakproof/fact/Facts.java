@@ -281,6 +281,16 @@ public final class Facts {
     return List.copyOf(all);
   }
 
+  /** The block day by day, for whoever lays it out. */
+  public Sheet sheet() {
+    return Sheet.of(timeline);
+  }
+
+  /** What of the race was and is to be rehearsed, for whoever lays it out. */
+  public List<Rehearsed> rehearsed() {
+    return Rehearsed.all(timeline);
+  }
+
   /** All weeks from the first entry to race week. */
   public List<Week> weeks() {
     return timeline.weeks().all();

@@ -55,16 +55,16 @@ public final class ForecastText {
   private void leg(Leg leg) {
     Projected.Range range = leg.time().range();
     if (range == null) {
-      lines.add(columns(leg.name(), "?", "?", "?", clock(leg.goal())));
+      lines.add(columns(leg.name(), "?", "?", "?", GoalPart.clock(leg.goal())));
       return;
     }
     String row =
         columns(
             leg.name(),
-            clock(range.low()),
-            clock(range.likely()),
-            clock(range.high()),
-            clock(leg.goal()));
+            GoalPart.clock(range.low()),
+            GoalPart.clock(range.likely()),
+            GoalPart.clock(range.high()),
+            GoalPart.clock(leg.goal()));
     lines.add((row + "  " + drawing(range, leg.goal()) + verdict(leg)).stripTrailing());
   }
 
@@ -126,14 +126,14 @@ public final class ForecastText {
       Projected.Range range = limit.reached().range();
       wrapped(
           "  " + limit.name() + " ",
-          clock(limit.limit())
+          GoalPart.clock(limit.limit())
               + (range == null
                   ? ": not projected"
                   : ": likely reached after "
-                      + clock(range.likely())
+                      + GoalPart.clock(range.likely())
                       + left(limit.limit(), range.likely())
                       + "; at the slow end after "
-                      + clock(range.high())));
+                      + GoalPart.clock(range.high())));
     }
   }
 
@@ -182,13 +182,5 @@ public final class ForecastText {
 
   private void wrapped(String first, String text) {
     lines.addAll(Lines.wrapped(first, 2, text, width));
-  }
-
-  private static String clock(@Nullable Double seconds) {
-    if (seconds == null) {
-      return "-";
-    }
-    long whole = Math.round(seconds);
-    return String.format(Locale.ROOT, "%d:%02d:%02d", whole / 3600, whole / 60 % 60, whole % 60);
   }
 }

@@ -17,42 +17,42 @@ final class Heading {
 
   /** The first line names the athlete and the race. */
   static List<String> of(Report report, Places places, int width) {
+    List<String> lines = new ArrayList<>();
+    lines.add(Lines.dotted(List.of(report.audit().athlete(), race(report.audit()))));
+    lines.addAll(below(report, places));
+    return lines.stream().flatMap(line -> Lines.wrapped("", 2, line, width).stream()).toList();
+  }
+
+  /** {@code Saltmarsh Long Course, Sun 4 Jul 2027 · 35 days to go}. */
+  static String race(Audit audit) {
+    return Lines.dotted(
+        List.of(
+            audit.event() + ", " + Lines.bound(Dates.full(audit.raceDate())),
+            Lines.bound(daysToGo(audit.daysToGo()))));
+  }
+
+  /** Lines of any length on what it rests on and what to beware of. */
+  static List<String> below(Report report, Places places) {
     Audit audit = report.audit();
     List<String> lines = new ArrayList<>();
-    lines.addAll(
-        Lines.wrapped(
-            "",
-            2,
-            Lines.dotted(
-                List.of(
-                    audit.athlete(),
-                    audit.event() + ", " + Lines.bound(Dates.full(audit.raceDate())),
-                    Lines.bound(daysToGo(audit.daysToGo())))),
-            width));
     List<String> basis = new ArrayList<>();
     basis.add(audit.plan() + log(audit, places));
     if (!audit.shape().isBlank()) {
       basis.add(Lines.bound(audit.shape()));
     }
     basis.add(Lines.bound("as of " + Dates.full(audit.asOf())));
-    lines.addAll(Lines.wrapped("", 2, Lines.dotted(basis), width));
+    lines.add(Lines.dotted(basis));
     if (!report.complete()) {
-      lines.addAll(
-          Lines.wrapped(
-              "",
-              2,
-              "Incomplete: a broken rule could not run, so it may have missed more.",
-              width));
+      lines.add("Incomplete: a broken rule could not run, so it may have missed more.");
     }
     for (Silenced rule : audit.silenced()) {
       if (rule.hold()) {
-        lines.addAll(Lines.wrapped("", 2, "HOLD rule silenced by the house: " + told(rule), width));
+        lines.add("HOLD rule silenced by the house: " + told(rule));
       }
     }
     for (Resolution.Changed change : audit.settings()) {
       if (change.lowersHold()) {
-        String lowered = change.rule() + " " + change.change();
-        lines.addAll(Lines.wrapped("", 2, "HOLD rule lowered by the house: " + lowered, width));
+        lines.add("HOLD rule lowered by the house: " + change.rule() + " " + change.change());
       }
     }
     return lines;

@@ -66,7 +66,8 @@ final class Places {
     return file(place.file()) + ":" + place.line();
   }
 
-  private String time(Location location) {
+  /** The day or week of a location; empty for neither. */
+  String time(Location location) {
     LocalDate date = location.date();
     if (date != null) {
       return Dates.day(date, race);

@@ -20,6 +20,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import peakproof.audit.Auditor.Outcome;
+import peakproof.audit.Background;
 import peakproof.audit.Auditor.Stop;
 import peakproof.document.Fault;
 import peakproof.document.Place;
@@ -84,7 +85,7 @@ class AuditRunTest {
 
   @Test
   void marksAuditsIncompleteWhenARuleIsBroken() {
-    assertThat(run(plan -> new Outcome.Judged(Sample.runa(), false)))
+    assertThat(run(plan -> new Outcome.Judged(Sample.runa(), false, () -> Background.NONE)))
         .isEqualTo(ExitCode.WRONG_RULE);
     assertThat(pages()).hasSize(2).allMatch(page -> page.contains("\"complete\":false"));
   }
@@ -180,7 +181,7 @@ class AuditRunTest {
           }
           return name.endsWith("3.yaml")
               ? new Outcome.Wrong(List.of(fault(name)))
-              : new Outcome.Judged(Sample.audit(name, null, List.of()), true);
+              : new Outcome.Judged(Sample.audit(name, null, List.of()), true, () -> Background.NONE);
         };
     List<Path> plans = plans(40);
     ExitCode alone = run(1, plans, auditing);
@@ -330,7 +331,7 @@ class AuditRunTest {
   }
 
   private static Outcome judged() {
-    return new Outcome.Judged(Sample.audit("Ask", null, List.of()), true);
+    return new Outcome.Judged(Sample.audit("Ask", null, List.of()), true, () -> Background.NONE);
   }
 
   private static Fault fault(String file) {

@@ -15,6 +15,7 @@ import peakproof.report.HtmlReport;
 import peakproof.report.Ink;
 import peakproof.report.JsonReport;
 import peakproof.report.LinesReport;
+import peakproof.report.Rank;
 import peakproof.report.Renderer;
 import peakproof.report.TextReport;
 import peakproof.rule.Severity;
@@ -155,7 +156,7 @@ final class AuditCommand implements Callable<Integer> {
                     case NDJSON -> new LinesReport(out, Version.PROGRAM);
                     case HTML -> new HtmlReport(out);
                   };
-              AuditRun<Path> run =
+              AuditRun<Path, Rank> run =
                   new AuditRun<>(
                       plan -> auditor.audit(plan, options),
                       new PageOfPlan(renderer, failAt, this::oldLog),
@@ -167,13 +168,13 @@ final class AuditCommand implements Callable<Integer> {
                   plans.all().iterator(),
                   settled ->
                       renderer.add(
-                          Objects.requireNonNull(settled.rank()),
+                          Objects.requireNonNull(settled.kept()),
                           Objects.requireNonNull(settled.page())));
               renderer.end(count);
               code[0] = code[0].or(run.worst());
             },
             messages);
-    return code[0].or(written).or(rulesAre(auditor)).number();
+    return code[0].or(written).or(rules.wrong(auditor, messages)).number();
   }
 
   private int streamed(Auditor.Options options) {
@@ -189,7 +190,7 @@ final class AuditCommand implements Callable<Integer> {
         output.write(
             out -> {
               LinesReport report = new LinesReport(out, Version.PROGRAM);
-              AuditRun<InputLine> run =
+              AuditRun<InputLine, Rank> run =
                   new AuditRun<>(
                       line -> auditor.audit(line.read(options.house()), options.asOf()),
                       new PageOfLine(report, failAt),
@@ -203,19 +204,12 @@ final class AuditCommand implements Callable<Integer> {
               code[0] = run.worst();
             },
             messages);
-    return code[0].or(written).or(rulesAre(auditor)).number();
+    return code[0].or(written).or(rules.wrong(auditor, messages)).number();
   }
 
   /** How many plans are audited at a time; the property is for tests and measurements. */
-  private static int cores() {
+  static int cores() {
     return Math.max(1, Integer.getInteger(CORES, Runtime.getRuntime().availableProcessors()));
-  }
-
-  /** Rules that are wrong are told once, after the plans. */
-  private ExitCode rulesAre(Auditor auditor) {
-    messages.tell(auditor.rules().faults());
-    messages.tell(auditor.houseRuleFaults());
-    return auditor.rules().faults().isEmpty() ? ExitCode.FINE : ExitCode.WRONG_RULE;
   }
 
   private Choice choice() {

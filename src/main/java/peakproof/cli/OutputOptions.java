@@ -24,6 +24,11 @@ final class OutputOptions {
     return output != null;
   }
 
+  /** The file; null for standard output. */
+  @Nullable Path file() {
+    return output;
+  }
+
   /** Writes a report. */
   @FunctionalInterface
   interface Content {
@@ -45,8 +50,7 @@ final class OutputOptions {
       file.finish();
       return ExitCode.FINE;
     } catch (IOException refused) {
-      messages.tell("peakproof: cannot write '" + output + "' " + kind(refused));
-      return ExitCode.WRONG_USAGE;
+      return refused(output, refused, messages);
     }
   }
 
@@ -58,6 +62,12 @@ final class OutputOptions {
       messages.tell("peakproof: cannot write the report " + kind(full));
       return ExitCode.INTERNAL_ERROR;
     }
+  }
+
+  /** Tells of a file or folder that cannot be written. */
+  static ExitCode refused(Path file, IOException refused, Messages messages) {
+    messages.tell("peakproof: cannot write '" + file + "' " + kind(refused));
+    return ExitCode.WRONG_USAGE;
   }
 
   private static String kind(IOException refused) {

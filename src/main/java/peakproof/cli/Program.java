@@ -58,6 +58,7 @@ public final class Program {
     CommandLine program =
         new CommandLine(new PeakproofCommand())
             .addSubcommand(new AuditCommand(in, messages, surroundings))
+            .addSubcommand(new RosterCommand(messages, surroundings))
             .addSubcommand(new ForecastCommand(messages, surroundings))
             .addSubcommand(new MeasuresCommand(messages, surroundings))
             .addSubcommand(rules)

@@ -201,7 +201,7 @@ class AuditRunTest {
     AtomicInteger taken = new AtomicInteger();
     AtomicInteger most = new AtomicInteger();
     Messages messages = new Messages(new PrintWriter(err), false);
-    AuditRun<Path> run =
+    AuditRun<Path, Rank> run =
         new AuditRun<>(
             plan -> {
               most.accumulateAndGet(begun.incrementAndGet() - taken.get(), Math::max);
@@ -243,7 +243,7 @@ class AuditRunTest {
           }
         };
     Messages messages = new Messages(new PrintWriter(err), false);
-    new AuditRun<Path>(plan -> judged(), layout(), messages, Run.CLOCK, "")
+    new AuditRun<Path, Rank>(plan -> judged(), layout(), messages, Run.CLOCK, "")
         .audit(2, slow, settled -> first.countDown());
     assertThat(first.getCount()).isZero();
   }
@@ -281,7 +281,7 @@ class AuditRunTest {
 
   private ExitCode run(int threads, List<Path> plans, Function<Path, Outcome> auditing) {
     Messages messages = new Messages(new PrintWriter(err), false);
-    AuditRun<Path> run = new AuditRun<>(auditing, layout(), messages, Run.CLOCK, "");
+    AuditRun<Path, Rank> run = new AuditRun<>(auditing, layout(), messages, Run.CLOCK, "");
     try {
       run.audit(
           threads,

@@ -1,5 +1,6 @@
 package peakproof.report;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -7,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import peakproof.audit.Finding;
 import peakproof.rule.Severity;
@@ -26,6 +28,8 @@ final class InCommon {
       Comparator.comparing(Shared::severity)
           .thenComparing(Comparator.comparingInt(Shared::athletes).reversed())
           .thenComparing(Shared::rule);
+
+  private static final Pattern SENTENCE = Pattern.compile("(?<=[.!?]) +");
 
   private final Map<String, Count> counts = new HashMap<>();
   private int athletes;
@@ -64,15 +68,22 @@ final class InCommon {
     }
 
     private @Nullable String message(int of) {
-      if (Shared.isHealth(first.theme()) || !sameAdvice) {
-        return null;
-      }
-      return "For " + athletes() + " of the " + of + " of us: " + first.title() + ". "
-          + advice(first);
+      return Shared.isHealth(first.theme()) || !sameAdvice
+          ? null
+          : "This is for " + athletes() + " of the " + of + " of us. " + first.title() + ". "
+              + advice(first);
     }
 
     private static String advice(Finding finding) {
-      return finding.remedy() + (finding.care() == null ? "" : " Take care: " + finding.care());
+      return forAthletes(finding.remedy())
+          + (finding.care() == null ? "" : " Take care: " + finding.care());
+    }
+
+    /** Entries of the files are the coach's business; what is about nothing else is left out. */
+    private static String forAthletes(String remedy) {
+      List<String> sentences =
+          Arrays.stream(SENTENCE.split(remedy)).filter(one -> !one.contains("`")).toList();
+      return sentences.isEmpty() ? remedy : String.join(" ", sentences);
     }
   }
 

@@ -17,6 +17,8 @@ import peakproof.rule.Severity;
  * may be of any size.
  */
 public final class Roster {
+  private static final int USUAL_TOP = 3;
+
   private final List<String> plans;
   private final @Nullable LocalDate since;
   private final InCommon inCommon = new InCommon();
@@ -73,6 +75,7 @@ public final class Roster {
     return lines().stream().map(RosterLine::rank).toList();
   }
 
+  /** What the squad has in common, the heaviest first. */
   List<Shared> shared() {
     return inCommon.all();
   }
@@ -92,8 +95,11 @@ public final class Roster {
     return since;
   }
 
-  /** Shared rules worth reading first: all but notes. */
-  static boolean counts(Shared shared) {
-    return shared.severity().atLeast(Severity.ASK);
+  /** What of it is read first: as much as of one audit, and no notes. */
+  List<Shared> sharedFirst() {
+    return shared().stream()
+        .filter(shared -> shared.severity().atLeast(Severity.ASK))
+        .limit(USUAL_TOP)
+        .toList();
   }
 }

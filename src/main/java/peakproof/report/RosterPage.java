@@ -14,8 +14,8 @@ import peakproof.rule.Severity;
  * @param heading the races and the day
  * @param summary how many athletes stop at which word
  * @param since what became of all since a day; null when nobody asked
- * @param shared what the squad has in common, without the notes
- * @param notes those among what it has in common
+ * @param shared what the squad has in common, to be read first
+ * @param more what else it has in common
  * @param named the things in common by which rows may be told: none about health
  * @param races true when there is more than one
  */
@@ -25,7 +25,7 @@ public record RosterPage(
     String summary,
     @Nullable String since,
     List<Shared> shared,
-    List<Shared> notes,
+    List<Shared> more,
     List<Shared> named,
     boolean races,
     List<Row> rows,
@@ -67,6 +67,7 @@ public record RosterPage(
   /** The page of a roster. */
   public static String of(Roster roster) {
     List<Shared> all = roster.shared();
+    List<Shared> first = roster.sharedFirst();
     List<Shared> named = all.stream().filter(shared -> !shared.health()).toList();
     Map<String, Integer> numbers = new HashMap<>();
     named.forEach(shared -> numbers.put(shared.rule(), numbers.size()));
@@ -81,8 +82,8 @@ public record RosterPage(
             String.join(" · ", RosterWords.heading(roster)),
             Summary.nameless(roster.ranks(), roster.plans()).replace('\u00a0', ' '),
             spoken(RosterWords.since(roster)),
-            all.stream().filter(Roster::counts).toList(),
-            all.stream().filter(shared -> !Roster.counts(shared)).toList(),
+            first,
+            all.stream().filter(shared -> !first.contains(shared)).toList(),
             named,
             rows.stream().map(row -> race(row.line())).distinct().count() > 1,
             rows.stream().map(row -> row(row, numbers)).toList(),

@@ -8,9 +8,6 @@ import peakproof.rule.Severity;
 
 /** A roster in lines of text: what the squad has in common, then a line an athlete. */
 public final class RosterText {
-  /** As many things in common as findings in an audit. */
-  private static final int USUAL_TOP = 3;
-
   /** Narrower than this, what stands in columns stands in lines. */
   private static final int TABLE = 84;
 
@@ -47,7 +44,7 @@ public final class RosterText {
   }
 
   private void heading() {
-    add(0, Lines.dotted(RosterWords.heading(roster).stream().map(Lines::bound).toList()));
+    add(0, Lines.dotted(RosterWords.heading(roster)));
     lines.set(0, ink.bold(lines.get(0)));
     add(2, Summary.nameless(roster.ranks(), roster.plans()));
     String since = RosterWords.since(roster);
@@ -59,8 +56,7 @@ public final class RosterText {
 
   private void inCommon() {
     List<Shared> shared = roster.shared();
-    List<Shared> shown =
-        shared.stream().filter(one -> all || Roster.counts(one)).limit(all ? Long.MAX_VALUE : USUAL_TOP).toList();
+    List<Shared> shown = all ? shared : roster.sharedFirst();
     if (!shown.isEmpty()) {
       lines.add(ink.bold("In common"));
       shown.forEach(this::add);
@@ -69,9 +65,10 @@ public final class RosterText {
     if (hidden > 0) {
       lines.add(" ".repeat(MARGIN) + hidden + " more in common: --all");
     }
-    if (!shared.isEmpty()) {
-      lines.add("");
+    if (shared.isEmpty()) {
+      add(MARGIN, "In common: nothing that three athletes and a tenth of the squad share.");
     }
+    lines.add("");
   }
 
   private void add(Shared shared) {
@@ -128,8 +125,10 @@ public final class RosterText {
         rest.add(line.found(severity) + " " + severity.name().toLowerCase(Locale.ROOT));
       }
     }
-    rest.add("log " + RosterWords.logEnds(line));
-    rest.add("next " + RosterWords.next(line));
+    rest.add(line.logEnds() == null ? "no log" : "log to " + RosterWords.logEnds(line));
+    if (!RosterWords.next(line).isEmpty()) {
+      rest.add("next: " + RosterWords.next(line));
+    }
     told.addAll(Lines.wrapped(" ".repeat(MARGIN), MARGIN, Lines.dotted(rest.stream().map(Lines::bound).toList()), width));
     return told;
   }

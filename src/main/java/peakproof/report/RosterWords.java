@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import peakproof.fact.KeySession;
@@ -50,20 +51,26 @@ final class RosterWords {
     }
     List<Since> all = roster.lines().stream().flatMap(line -> Stream.ofNullable(line.since())).toList();
     List<String> parts = new ArrayList<>();
-    parts.add(changed(all.stream().map(Since::added).toList(), "new"));
-    parts.add(changed(all.stream().map(Since::heavier).toList(), "heavier"));
-    parts.add(changed(all.stream().map(Since::gone).toList(), "gone"));
+    changed(parts, all, Since::added, "new");
+    changed(parts, all, Since::heavier, "heavier");
+    changed(parts, all, Since::gone, "gone");
+    if (parts.isEmpty()) {
+      parts.add("nothing changed");
+    }
     long apart = all.stream().filter(one -> !one.compared()).count();
     if (apart > 0) {
       parts.add(apart + " not compared");
     }
-    return "since " + Dates.full(date) + ": " + Lines.dotted(parts.stream().map(Lines::bound).toList());
+    return "since " + Dates.full(date) + ": " + Lines.dotted(parts);
   }
 
-  private static String changed(List<List<Headline>> lists, String what) {
-    int findings = lists.stream().mapToInt(List::size).sum();
-    long athletes = lists.stream().filter(list -> !list.isEmpty()).count();
-    return findings == 0 ? "none " + what : findings + " " + what + " in " + athletes;
+  private static void changed(
+      List<String> parts, List<Since> all, Function<Since, List<Headline>> kind, String what) {
+    int findings = all.stream().mapToInt(since -> kind.apply(since).size()).sum();
+    long athletes = all.stream().filter(since -> !kind.apply(since).isEmpty()).count();
+    if (findings > 0) {
+      parts.add(Lines.bound(findings + " " + what + " in " + athletes));
+    }
   }
 
   /** {@code No open-water swim this week}, or that nothing was found. */

@@ -25,6 +25,7 @@ import peakproof.audit.Auditor.Stop;
 import peakproof.document.Fault;
 import peakproof.document.Place;
 import peakproof.report.LinesReport;
+import peakproof.report.Rank;
 import peakproof.report.Sample;
 import peakproof.rule.Severity;
 
@@ -288,7 +289,7 @@ class AuditRunTest {
           plans.iterator(),
           settled ->
               report.add(
-                  Objects.requireNonNull(settled.rank()), Objects.requireNonNull(settled.page())));
+                  Objects.requireNonNull(settled.kept()), Objects.requireNonNull(settled.page())));
     } catch (IOException unexpected) {
       throw new UncheckedIOException(unexpected);
     }

@@ -56,8 +56,7 @@ public record Background(
           || !window.equals(value(rules, DEEP, "window"))) {
         return null;
       }
-      Double cut =
-          facts.window(MISSING, "window", window.number(), window.until()).reduction();
+      Double cut = facts.window(MISSING, "window", window.number(), window.until()).reduction();
       return new TaperBand((int) window.number(), least.number(), most.number(), cut);
     }
 

@@ -32,8 +32,7 @@ public record Rehearsed(
               swims(sessions),
               swim -> single(skills.practised(List.of(swim), skill))));
     }
-    all.add(
-        of("transition", sessions, session -> single(skills.transitions(List.of(session)))));
+    all.add(of("transition", sessions, session -> single(skills.transitions(List.of(session)))));
     all.add(of("race bike", rides(sessions), skills::raceBike));
     all.add(of("race clothing on the bike", rides(sessions), ride -> clothing(ride, skills)));
     all.add(of("run off the bike", runs(sessions), Run::offBike));

@@ -83,7 +83,7 @@ public record Sheet(List<Column> weeks, @Nullable Double usualMinutes) {
   static Sheet of(Timeline timeline) {
     List<Week> weeks = timeline.weeks().all();
     return new Sheet(
-        weeks.stream().map(week -> column(week, timeline)).toList(), usual(weeks, timeline));
+        weeks.stream().map(Sheet::column).toList(), usual(weeks, timeline));
   }
 
   private static @Nullable Double usual(List<Week> weeks, Timeline timeline) {
@@ -96,7 +96,7 @@ public record Sheet(List<Column> weeks, @Nullable Double usualMinutes) {
     return null;
   }
 
-  private static Column column(Week week, Timeline timeline) {
+  private static Column column(Week week) {
     Map<Sport, @Nullable Double> minutes = new EnumMap<>(Sport.class);
     for (Sport sport : Sport.values()) {
       minutes.put(sport, week.known() ? minutes(week, session -> session.sport() == sport) : null);

@@ -73,13 +73,12 @@ record BlockPart(Grid near, Grid earlier, List<Pin> loose, String asOf) {
         Dates.full(asOf));
   }
 
-  private static Grid grid(
-      List<Sheet.Column> weeks, Pins pins, LocalDate race, LocalDate asOf) {
+  private static Grid grid(List<Sheet.Column> weeks, Pins pins, LocalDate race, LocalDate asOf) {
     List<Row> rows = new ArrayList<>();
     for (DayOfWeek day : DayOfWeek.values()) {
       List<Box> boxes =
           weeks.stream()
-              .map(week -> box(week.starts().plusDays(day.ordinal()), week, pins, race, asOf))
+              .map(week -> box(week.starts().with(TemporalAdjusters.nextOrSame(day)), week, pins, race, asOf))
               .toList();
       rows.add(new Row(day.getDisplayName(TextStyle.SHORT, Locale.ENGLISH), boxes));
     }

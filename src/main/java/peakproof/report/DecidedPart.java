@@ -41,9 +41,7 @@ record DecidedPart(
         report.tally().rules(),
         counts(report.tally()),
         audit.accepted().stream().map(one -> lived(one, audit.raceDate())).toList(),
-        audit.silenced().stream()
-            .map(rule -> new Because(rule.rule(), rule.because()))
-            .toList(),
+        audit.silenced().stream().map(rule -> new Because(rule.rule(), rule.because())).toList(),
         audit.settings().stream()
             .map(change -> new Because(change.rule(), change.change() + " (" + by(change.by())))
             .toList(),

@@ -71,18 +71,14 @@ record FindingCard(
     Map<List<String>, Set<String>> lines = new LinkedHashMap<>();
     for (Location location : where) {
       List<String> key = List.of(places.time(location), pins.place(location));
-      lines
-          .computeIfAbsent(key, none -> new LinkedHashSet<>())
-          .add(places.line(location.place()));
+      lines.computeIfAbsent(key, none -> new LinkedHashSet<>()).add(places.line(location.place()));
     }
     List<Spot> spots = new ArrayList<>();
     lines.forEach(
         (key, its) ->
             spots.add(
                 new Spot(
-                    key.get(0).isEmpty() ? null : key.get(0),
-                    key.get(1),
-                    String.join(", ", its))));
+                    key.get(0).isEmpty() ? null : key.get(0), key.get(1), String.join(", ", its))));
     return spots;
   }
 }

@@ -105,9 +105,7 @@ record MorningPart(List<Entry> latest, List<Entry> earlier) {
   }
 
   private static String joined(Stream<@Nullable String> parts) {
-    return parts
-        .filter(part -> part != null && !part.isEmpty())
-        .collect(Collectors.joining(", "));
+    return parts.filter(part -> part != null && !part.isEmpty()).collect(Collectors.joining(", "));
   }
 
   private static String words(Set<String> words) {

@@ -20,8 +20,8 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import peakproof.audit.Auditor.Outcome;
-import peakproof.audit.Background;
 import peakproof.audit.Auditor.Stop;
+import peakproof.audit.Background;
 import peakproof.document.Fault;
 import peakproof.document.Place;
 import peakproof.report.LinesReport;
@@ -182,7 +182,8 @@ class AuditRunTest {
           }
           return name.endsWith("3.yaml")
               ? new Outcome.Wrong(List.of(fault(name)))
-              : new Outcome.Judged(Sample.audit(name, null, List.of()), true, () -> Background.NONE);
+              : new Outcome.Judged(
+                  Sample.audit(name, null, List.of()), true, () -> Background.NONE);
         };
     List<Path> plans = plans(40);
     ExitCode alone = run(1, plans, auditing);

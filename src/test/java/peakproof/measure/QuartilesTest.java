@@ -13,8 +13,7 @@ import org.junit.jupiter.api.Test;
 class QuartilesTest {
   @Test
   void interpolatesBetweenNeighbours() {
-    assertThat(Quartiles.of(List.of(4.0, 1.0, 3.0, 2.0)))
-        .isEqualTo(new Quartiles(1.75, 2.5, 3.25));
+    assertThat(Quartiles.of(List.of(4.0, 1.0, 3.0, 2.0))).isEqualTo(new Quartiles(1.75, 2.5, 3.25));
   }
 
   @Test

@@ -118,7 +118,8 @@ final class AuditRun<A, K> {
         : null;
   }
 
-  private boolean take(A plan, InOrder.Result<Done<K>> result, Writing<K> writing) throws IOException {
+  private boolean take(A plan, InOrder.Result<Done<K>> result, Writing<K> writing)
+      throws IOException {
     plans++;
     showProgress();
     Settled<K> settled = result.value() == null ? failed(plan, result) : result.value().settled();

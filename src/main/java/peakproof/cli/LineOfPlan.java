@@ -20,8 +20,7 @@ import peakproof.report.Roster;
  * @param asOfSince judges a plan as of that day
  * @param withPage true when the page is to be written too
  */
-record LineOfPlan(
-    @Nullable LocalDate since, Function<Path, Outcome> asOfSince, boolean withPage)
+record LineOfPlan(@Nullable LocalDate since, Function<Path, Outcome> asOfSince, boolean withPage)
     implements AuditRun.Layout<Path, Roster.Entry> {
   private static final String NO_PAGE = "";
 

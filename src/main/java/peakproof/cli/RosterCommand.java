@@ -165,11 +165,7 @@ final class RosterCommand implements Callable<Integer> {
     private final PlanPaths plans;
     private ExitCode worst = ExitCode.FINE;
 
-    Round(
-        Auditor auditor,
-        Auditor.Options options,
-        @Nullable LocalDate compared,
-        PlanPaths plans) {
+    Round(Auditor auditor, Auditor.Options options, @Nullable LocalDate compared, PlanPaths plans) {
       this.auditor = auditor;
       this.options = options;
       this.compared = compared;

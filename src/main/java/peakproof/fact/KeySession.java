@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
-
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Sport;
 
@@ -78,8 +77,7 @@ public record KeySession(
     Kind kind = kind(session);
     return kind == null
         ? null
-        : new KeySession(
-            session.date(), session.sport(), kind, session.label(), session.minutes());
+        : new KeySession(session.date(), session.sport(), kind, session.label(), session.minutes());
   }
 
   private static @Nullable Kind kind(Session session) {

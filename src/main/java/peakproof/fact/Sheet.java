@@ -82,8 +82,7 @@ public record Sheet(List<Column> weeks, @Nullable Double usualMinutes) {
 
   static Sheet of(Timeline timeline) {
     List<Week> weeks = timeline.weeks().all();
-    return new Sheet(
-        weeks.stream().map(Sheet::column).toList(), usual(weeks, timeline));
+    return new Sheet(weeks.stream().map(Sheet::column).toList(), usual(weeks, timeline));
   }
 
   private static @Nullable Double usual(List<Week> weeks, Timeline timeline) {

@@ -78,7 +78,14 @@ record BlockPart(Grid near, Grid earlier, List<Pin> loose, String asOf) {
     for (DayOfWeek day : DayOfWeek.values()) {
       List<Box> boxes =
           weeks.stream()
-              .map(week -> box(week.starts().with(TemporalAdjusters.nextOrSame(day)), week, pins, race, asOf))
+              .map(
+                  week ->
+                      box(
+                          week.starts().with(TemporalAdjusters.nextOrSame(day)),
+                          week,
+                          pins,
+                          race,
+                          asOf))
               .toList();
       rows.add(new Row(day.getDisplayName(TextStyle.SHORT, Locale.ENGLISH), boxes));
     }

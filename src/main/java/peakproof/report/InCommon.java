@@ -70,7 +70,13 @@ final class InCommon {
     private @Nullable String message(int of) {
       return Shared.isHealth(first.theme()) || !sameAdvice
           ? null
-          : "This is for " + athletes() + " of the " + of + " of us. " + first.title() + ". "
+          : "This is for "
+              + athletes()
+              + " of the "
+              + of
+              + " of us. "
+              + first.title()
+              + ". "
               + advice(first);
     }
 

@@ -18,9 +18,7 @@ final class RosterTable {
 
   private final int title;
 
-  /**
-   * For lines of a width, the severity's word in front.
-   */
+  /** For lines of a width, the severity's word in front. */
   RosterTable(int width) {
     this.title = width - BESIDE_TITLE;
   }

@@ -116,7 +116,13 @@ public final class RosterText {
 
   private List<String> stacked(RosterLine line, String word) {
     String days = Heading.daysToGo(line.daysToGo());
-    List<String> told = new ArrayList<>(Lines.wrapped(" ".repeat(MARGIN), MARGIN, Lines.dotted(List.of(line.athlete(), Lines.bound(days))), width));
+    List<String> told =
+        new ArrayList<>(
+            Lines.wrapped(
+                " ".repeat(MARGIN),
+                MARGIN,
+                Lines.dotted(List.of(line.athlete(), Lines.bound(days))),
+                width));
     told.set(0, word + " " + told.get(0).substring(MARGIN));
     told.addAll(Lines.wrapped(" ".repeat(MARGIN), MARGIN, RosterWords.first(line), width));
     List<String> rest = new ArrayList<>();
@@ -129,7 +135,12 @@ public final class RosterText {
     if (!RosterWords.next(line).isEmpty()) {
       rest.add("next: " + RosterWords.next(line));
     }
-    told.addAll(Lines.wrapped(" ".repeat(MARGIN), MARGIN, Lines.dotted(rest.stream().map(Lines::bound).toList()), width));
+    told.addAll(
+        Lines.wrapped(
+            " ".repeat(MARGIN),
+            MARGIN,
+            Lines.dotted(rest.stream().map(Lines::bound).toList()),
+            width));
     return told;
   }
 
@@ -139,7 +150,12 @@ public final class RosterText {
       return;
     }
     if (!since.compared()) {
-      lines.addAll(Lines.wrapped(" ".repeat(MARGIN), MARGIN + 2, "not compared: " + RosterWords.notCompared(line), width));
+      lines.addAll(
+          Lines.wrapped(
+              " ".repeat(MARGIN),
+              MARGIN + 2,
+              "not compared: " + RosterWords.notCompared(line),
+              width));
     }
     changed("new", since.added());
     changed("heavier", since.heavier());
@@ -148,7 +164,10 @@ public final class RosterText {
 
   private void changed(String what, List<Headline> headlines) {
     if (!headlines.isEmpty()) {
-      String told = headlines.stream().map(one -> one.title() + Lines.bound(" (" + one.severity() + ")")).collect(Collectors.joining("; "));
+      String told =
+          headlines.stream()
+              .map(one -> one.title() + Lines.bound(" (" + one.severity() + ")"))
+              .collect(Collectors.joining("; "));
       lines.addAll(Lines.wrapped(" ".repeat(MARGIN) + what + ": ", MARGIN + 2, told, width));
     }
   }

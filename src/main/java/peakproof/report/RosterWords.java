@@ -29,7 +29,8 @@ final class RosterWords {
     if (events.size() > EVENTS) {
       parts.add(events.size() + " races");
     } else {
-      events.forEach((event, count) -> parts.add(event + (events.size() > 1 ? " (" + count + ")" : "")));
+      events.forEach(
+          (event, count) -> parts.add(event + (events.size() > 1 ? " (" + count + ")" : "")));
     }
     LocalDate first = lines.stream().map(RosterLine::asOf).min(LocalDate::compareTo).orElse(null);
     LocalDate last = lines.stream().map(RosterLine::asOf).max(LocalDate::compareTo).orElse(null);
@@ -49,7 +50,8 @@ final class RosterWords {
     if (date == null) {
       return null;
     }
-    List<Since> all = roster.lines().stream().flatMap(line -> Stream.ofNullable(line.since())).toList();
+    List<Since> all =
+        roster.lines().stream().flatMap(line -> Stream.ofNullable(line.since())).toList();
     List<String> parts = new ArrayList<>();
     changed(parts, all, Since::added, "new");
     changed(parts, all, Since::heavier, "heavier");

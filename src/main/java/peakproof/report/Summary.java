@@ -29,7 +29,8 @@ final class Summary {
       List<String> athletes =
           ranks.stream().filter(rank -> rank.heaviest() == severity).map(Rank::athlete).toList();
       if (!athletes.isEmpty()) {
-        String names = named && severity == Severity.HOLD ? " (" + String.join(", ", athletes) + ")" : "";
+        String names =
+            named && severity == Severity.HOLD ? " (" + String.join(", ", athletes) + ")" : "";
         parts.add(severity + " in " + athletes.size() + names);
       }
     }

@@ -67,7 +67,8 @@ class SiteTest {
       assertThat(name).matches(SAFE).hasSizeLessThan(70);
       assertThat(names.add(name)).as(name).isTrue();
     }
-    for (String plan : List.of("../../up/plan.yaml", "/etc/plan.yaml", "../plan.yaml", "/plan.yaml")) {
+    for (String plan :
+        List.of("../../up/plan.yaml", "/etc/plan.yaml", "../plan.yaml", "/plan.yaml")) {
       assertThat(site.write(Path.of(plan), "page")).matches(SAFE);
     }
     try (Stream<Path> all = Files.list(folder)) {

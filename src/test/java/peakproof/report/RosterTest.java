@@ -134,10 +134,20 @@ class RosterTest {
 
   @Test
   void tellsWhatIsNewHeavierAndGone() {
-    Audit then = audit("A", found("stays", Severity.ASK), found("grows", Severity.ASK),
-        found("shrinks", Severity.FIX), found("goes", Severity.NOTE));
-    Audit now = audit("A", found("stays", Severity.ASK), found("grows", Severity.FIX),
-        found("shrinks", Severity.ASK), found("comes", Severity.HOLD));
+    Audit then =
+        audit(
+            "A",
+            found("stays", Severity.ASK),
+            found("grows", Severity.ASK),
+            found("shrinks", Severity.FIX),
+            found("goes", Severity.NOTE));
+    Audit now =
+        audit(
+            "A",
+            found("stays", Severity.ASK),
+            found("grows", Severity.FIX),
+            found("shrinks", Severity.ASK),
+            found("comes", Severity.HOLD));
     Since since = Since.of(LocalDate.parse("2027-05-23"), now, then);
     assertThat(since.compared()).isTrue();
     assertThat(since.added()).extracting(Headline::rule).containsExactly("comes");
@@ -169,7 +179,7 @@ class RosterTest {
     String name = "Wolfeschlegelsteinhausenbergerdorff Ng";
     Audit audit = audit(name, List.of(finding, Sample.pain(), Sample.openWater()));
     Roster roster = roster(List.of(audit, audit, audit));
-    for (int width : List.of(84, 100, 140)) {
+    for (int width : List.of(52, 83, 84, 100, 140)) {
       assertThat(RosterText.of(roster, true, width, Ink.PLAIN).lines())
           .allMatch(line -> line.length() <= width);
     }

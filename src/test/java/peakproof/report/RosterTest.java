@@ -137,17 +137,19 @@ class RosterTest {
     Audit then =
         audit(
             "A",
-            found("stays", Severity.ASK),
-            found("grows", Severity.ASK),
-            found("shrinks", Severity.FIX),
-            found("goes", Severity.NOTE));
+            List.of(
+                Sample.finding("stays", Severity.ASK),
+                Sample.finding("grows", Severity.ASK),
+                Sample.finding("shrinks", Severity.FIX),
+                Sample.finding("goes", Severity.NOTE)));
     Audit now =
         audit(
             "A",
-            found("stays", Severity.ASK),
-            found("grows", Severity.FIX),
-            found("shrinks", Severity.ASK),
-            found("comes", Severity.HOLD));
+            List.of(
+                Sample.finding("stays", Severity.ASK),
+                Sample.finding("grows", Severity.FIX),
+                Sample.finding("shrinks", Severity.ASK),
+                Sample.finding("comes", Severity.HOLD)));
     Since since = Since.of(LocalDate.parse("2027-05-23"), now, then);
     assertThat(since.compared()).isTrue();
     assertThat(since.added()).extracting(Headline::rule).containsExactly("comes");
@@ -267,9 +269,16 @@ class RosterTest {
     return List.of(Sample.finding(rule, severity));
   }
 
-  @SafeVarargs
-  private static Audit audit(String athlete, List<Finding>... findings) {
-    return Sample.audit(athlete, null, Stream.of(findings).flatMap(List::stream).toList());
+  private static Audit audit(String athlete) {
+    return audit(athlete, List.of());
+  }
+
+  private static Audit audit(String athlete, List<Finding> findings) {
+    return Sample.audit(athlete, null, findings);
+  }
+
+  private static Audit audit(String athlete, List<Finding> some, List<Finding> more) {
+    return audit(athlete, Stream.concat(some.stream(), more.stream()).toList());
   }
 
   /** The same athlete, so many days before the race. */

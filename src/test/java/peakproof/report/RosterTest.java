@@ -181,7 +181,7 @@ class RosterTest {
     String name = "Wolfeschlegelsteinhausenbergerdorff Ng";
     Audit audit = audit(name, List.of(finding, Sample.pain(), Sample.openWater()));
     Roster roster = roster(List.of(audit, audit, audit));
-    for (int width : List.of(52, 83, 84, 100, 140)) {
+    for (int width : List.of(60, 83, 84, 100, 140)) {
       assertThat(RosterText.of(roster, true, width, Ink.PLAIN).lines())
           .allMatch(line -> line.length() <= width);
     }

@@ -177,7 +177,7 @@ class RosterTest {
 
   @Test
   void fitsItsWidth() {
-    Finding finding = Sample.finding("a".repeat(50), Severity.FIX);
+    Finding finding = Sample.finding("a".repeat(30), Severity.FIX);
     String name = "Wolfeschlegelsteinhausenbergerdorff Ng";
     Audit audit = audit(name, List.of(finding, Sample.pain(), Sample.openWater()));
     Roster roster = roster(List.of(audit, audit, audit));

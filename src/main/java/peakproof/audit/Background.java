@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import peakproof.document.Dossier;
 import peakproof.document.Log;
 import peakproof.fact.Facts;
+import peakproof.fact.KeySession;
 import peakproof.fact.Rehearsed;
 import peakproof.fact.Settings;
 import peakproof.fact.Sheet;
@@ -19,16 +20,18 @@ import peakproof.measure.Forecast;
  * @param rehearsed what of the race was and is to be rehearsed
  * @param log with its health entries, or null
  * @param taper what the house asks of the taper; null when no rule asks
+ * @param next the next session to ask about; null when none is written
  */
 public record Background(
     Sheet sheet,
     Forecast forecast,
     List<Rehearsed> rehearsed,
     @Nullable Log log,
-    @Nullable TaperBand taper) {
+    @Nullable TaperBand taper,
+    @Nullable KeySession next) {
   /** Of an audit whose plan is not at hand. */
   public static final Background NONE =
-      new Background(Sheet.EMPTY, new Forecast(List.of(), List.of()), List.of(), null, null);
+      new Background(Sheet.EMPTY, new Forecast(List.of(), List.of()), List.of(), null, null, null);
 
   /**
    * The cut of daily training time before the race that the house asks for, and that of this plan.
@@ -70,6 +73,7 @@ public record Background(
         facts.forecast(),
         facts.rehearsed(),
         dossier.log(),
-        TaperBand.of(rules, facts));
+        TaperBand.of(rules, facts),
+        facts.nextKeySession());
   }
 }

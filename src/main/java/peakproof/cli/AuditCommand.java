@@ -14,6 +14,7 @@ import peakproof.audit.Auditor;
 import peakproof.report.Choice;
 import peakproof.report.Layout;
 import peakproof.report.LinesReport;
+import peakproof.report.Rank;
 import peakproof.rule.Severity;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -140,13 +141,13 @@ final class AuditCommand implements Callable<Integer> {
             ReportOptions.onFile(layout, page.width(surroundings, true)),
             into -> code[0] = code[0].or(audited(auditor, options, plans.all(), into)),
             messages);
-    return code[0].or(written).or(rulesAre(auditor)).number();
+    return code[0].or(written).or(rules.wrong(auditor, messages)).number();
   }
 
   private ExitCode audited(
       Auditor auditor, Auditor.Options options, Collection<Path> plans, ReportOptions.Reports into)
       throws IOException {
-    AuditRun<Path> run =
+    AuditRun<Path, Rank> run =
         new AuditRun<>(
             plan -> auditor.audit(plan, options),
             new PageOfPlan(into::pages, failAt, this::oldLog),
@@ -174,7 +175,7 @@ final class AuditCommand implements Callable<Integer> {
             .write(
                 out -> {
                   LinesReport report = new LinesReport(out, Version.PROGRAM);
-                  AuditRun<InputLine> run =
+                  AuditRun<InputLine, Rank> run =
                       new AuditRun<>(
                           line -> auditor.audit(line.read(options.house()), options.asOf()),
                           new PageOfLine(report, failAt),
@@ -186,19 +187,12 @@ final class AuditCommand implements Callable<Integer> {
                   code[0] = run.worst();
                 },
                 messages);
-    return code[0].or(written).or(rulesAre(auditor)).number();
+    return code[0].or(written).or(rules.wrong(auditor, messages)).number();
   }
 
   /** How many plans are audited at a time; the property is for tests and measurements. */
-  private static int cores() {
+  static int cores() {
     return Math.max(1, Integer.getInteger(CORES, Runtime.getRuntime().availableProcessors()));
-  }
-
-  /** Rules that are wrong are told once, after the plans. */
-  private ExitCode rulesAre(Auditor auditor) {
-    messages.tell(auditor.rules().faults());
-    messages.tell(auditor.houseRuleFaults());
-    return auditor.rules().faults().isEmpty() ? ExitCode.FINE : ExitCode.WRONG_RULE;
   }
 
   private Choice choice() {

@@ -18,13 +18,14 @@ import peakproof.audit.Auditor.Stop;
  * a rule that runs away ends the run.
  *
  * @param <A> what a plan is found by
+ * @param <K> what is kept of an audit to the end of the run
  */
-final class AuditRun<A> {
+final class AuditRun<A, K> {
   /** A run that takes longer shows how far it is. */
   private static final Duration PATIENCE = Duration.ofSeconds(1);
 
   private final Function<A, Outcome> auditing;
-  private final Layout<A> layout;
+  private final Layout<A, K> layout;
   private final Messages messages;
   private final Clock clock;
   private final Instant began;
@@ -33,9 +34,9 @@ final class AuditRun<A> {
   private ExitCode worst = ExitCode.FINE;
 
   /** Turns what came of a plan into what is left of it; on any thread. */
-  interface Layout<A> {
+  interface Layout<A, K> {
     /** Of a plan that was judged, or whose documents or rules are wrong. */
-    Settled of(A plan, Outcome outcome);
+    Settled<K> of(A plan, Outcome outcome);
 
     /** What to write of a plan over which the program itself failed; null for nothing. */
     @Nullable String failed(A plan);
@@ -43,12 +44,12 @@ final class AuditRun<A> {
 
   /** Writes down what there is to write of each plan, in the order of the plans. */
   @FunctionalInterface
-  interface Writing {
-    void take(Settled settled) throws IOException;
+  interface Writing<K> {
+    void take(Settled<K> settled) throws IOException;
   }
 
   /** What came of a plan and what is left of it. */
-  private record Done(Outcome outcome, Settled settled) {}
+  private record Done<K>(Outcome outcome, Settled<K> settled) {}
 
   /**
    * Begins a run.
@@ -58,7 +59,7 @@ final class AuditRun<A> {
    */
   AuditRun(
       Function<A, Outcome> auditing,
-      Layout<A> layout,
+      Layout<A, K> layout,
       Messages messages,
       Clock clock,
       String among) {
@@ -71,23 +72,23 @@ final class AuditRun<A> {
   }
 
   /** Audits all plans on so many threads. */
-  void audit(int threads, Iterator<A> all, Writing writing) throws IOException {
-    try (InOrder<A, Done> work = new InOrder<>(threads, this::done)) {
+  void audit(int threads, Iterator<A> all, Writing<K> writing) throws IOException {
+    try (InOrder<A, Done<K>> work = new InOrder<>(threads, this::done)) {
       work.each(all, (plan, result) -> take(plan, certain(plan, result, work, threads), writing));
     }
   }
 
-  private Done done(A plan) {
+  private Done<K> done(A plan) {
     Outcome outcome = auditing.apply(plan);
-    return new Done(outcome, layout.of(plan, outcome));
+    return new Done<>(outcome, layout.of(plan, outcome));
   }
 
   /**
    * Memory is shared by all that run at a time, so want of it says nothing of the plan it struck:
    * that one is judged again by itself, unless it is plain which rule is to blame.
    */
-  private InOrder.Result<Done> certain(
-      A plan, InOrder.Result<Done> result, InOrder<A, Done> work, int threads) {
+  private InOrder.Result<Done<K>> certain(
+      A plan, InOrder.Result<Done<K>> result, InOrder<A, Done<K>> work, int threads) {
     if (threads == 1 || !outOfMemory(result)) {
       return result;
     }
@@ -99,7 +100,7 @@ final class AuditRun<A> {
                 .orElseGet(() -> again(plan)));
   }
 
-  private InOrder.Result<Done> again(A plan) {
+  private InOrder.Result<Done<K>> again(A plan) {
     try {
       return new InOrder.Result<>(done(plan), null);
     } catch (RuntimeException | StackOverflowError mistake) {
@@ -107,33 +108,34 @@ final class AuditRun<A> {
     }
   }
 
-  private static boolean outOfMemory(InOrder.Result<Done> result) {
+  private static boolean outOfMemory(InOrder.Result<? extends Done<?>> result) {
     return result.failure() instanceof OutOfMemoryError || stop(result) == Stop.OUT_OF_MEMORY;
   }
 
-  private static @Nullable Stop stop(InOrder.Result<Done> result) {
+  private static @Nullable Stop stop(InOrder.Result<? extends Done<?>> result) {
     return result.value() != null && result.value().outcome() instanceof Outcome.Stopped stopped
         ? stopped.stop()
         : null;
   }
 
-  private boolean take(A plan, InOrder.Result<Done> result, Writing writing) throws IOException {
+  private boolean take(A plan, InOrder.Result<Done<K>> result, Writing<K> writing)
+      throws IOException {
     plans++;
     showProgress();
-    Settled settled = result.value() == null ? failed(plan, result) : result.value().settled();
+    Settled<K> settled = result.value() == null ? failed(plan, result) : result.value().settled();
     messages.tell(settled.faults());
     if (settled.remark() != null) {
       messages.tell(settled.remark());
     }
     note(settled.code());
-    if (!settled.pages().isEmpty()) {
+    if (settled.kept() != null || !settled.pages().isEmpty()) {
       writing.take(settled);
     }
     Stop stop = stop(result);
     return stop == null || stop == Stop.FAILED;
   }
 
-  private Settled failed(A plan, InOrder.Result<Done> result) {
+  private Settled<K> failed(A plan, InOrder.Result<Done<K>> result) {
     Throwable failure = Objects.requireNonNull(result.failure());
     if (failure instanceof Error error && !(error instanceof StackOverflowError)) {
       throw error;
@@ -141,7 +143,7 @@ final class AuditRun<A> {
     messages.tellOurMistake(failure, plan.toString());
     String page = layout.failed(plan);
     List<String> pages = page == null ? List.of() : List.of(page);
-    return new Settled(ExitCode.INTERNAL_ERROR, null, pages, List.of(), null);
+    return new Settled<>(ExitCode.INTERNAL_ERROR, null, pages, List.of(), null);
   }
 
   private void showProgress() {

@@ -36,24 +36,26 @@ final class DayOptions {
   }
 
   private @Nullable LocalDate date(Surroundings surroundings) {
-    if (asOf == null) {
-      return null;
-    }
-    if (asOf.equals("today")) {
-      return LocalDate.now(surroundings.clock());
-    }
-    try {
-      return LocalDate.parse(asOf);
-    } catch (DateTimeException unreadable) {
-      throw wrong(
-          "Invalid value for option '--as-of': expected a date such as 2027-05-30, or today, but"
-              + " was '"
-              + asOf
-              + "'");
-    }
+    return "today".equals(asOf)
+        ? LocalDate.now(surroundings.clock())
+        : date("--as-of", asOf, ", or today,", command);
   }
 
-  private ParameterException wrong(String message) {
-    return new ParameterException(command.commandLine(), message);
+  /** What the user wrote as a date, null when nothing; a usage fault when it is none. */
+  static @Nullable LocalDate date(
+      String option, @Nullable String text, String orElse, CommandSpec command) {
+    try {
+      return text == null ? null : LocalDate.parse(text);
+    } catch (DateTimeException unreadable) {
+      throw new ParameterException(
+          command.commandLine(),
+          "Invalid value for option '"
+              + option
+              + "': expected a date such as 2027-05-30"
+              + orElse
+              + " but was '"
+              + text
+              + "'");
+    }
   }
 }

@@ -30,6 +30,11 @@ final class OutputOptions {
         && output.toAbsolutePath().normalize().equals(file.toAbsolutePath().normalize());
   }
 
+  /** The file; null for standard output. */
+  @Nullable Path file() {
+    return output;
+  }
+
   /** Writes a report. */
   @FunctionalInterface
   interface Content {
@@ -51,8 +56,7 @@ final class OutputOptions {
       file.finish();
       return ExitCode.FINE;
     } catch (IOException refused) {
-      messages.tell(cannotWrite(output, refused));
-      return ExitCode.WRONG_USAGE;
+      return refused(output, refused, messages);
     }
   }
 
@@ -66,8 +70,10 @@ final class OutputOptions {
     }
   }
 
-  static String cannotWrite(Path file, IOException refused) {
-    return "peakproof: cannot write '" + file + "' " + kind(refused);
+  /** Tells of a file or folder that cannot be written. */
+  static ExitCode refused(Path file, IOException refused, Messages messages) {
+    messages.tell("peakproof: cannot write '" + file + "' " + kind(refused));
+    return ExitCode.WRONG_USAGE;
   }
 
   private static String kind(IOException refused) {

@@ -10,15 +10,15 @@ import peakproof.report.Rank;
 import peakproof.rule.Severity;
 
 /** Lays out the audit of a plan that came in a line of a stream; each line in gives one out. */
-record PageOfLine(LinesReport report, Severity failAt) implements AuditRun.Layout<InputLine> {
+record PageOfLine(LinesReport report, Severity failAt) implements AuditRun.Layout<InputLine, Rank> {
   @Override
-  public Settled of(InputLine line, Outcome outcome) {
+  public Settled<Rank> of(InputLine line, Outcome outcome) {
     if (outcome instanceof Outcome.Wrong wrong) {
       return page(ExitCode.WRONG_DOCUMENT, report.page(wrong.faults(), line.number()));
     }
     if (outcome instanceof Outcome.Stopped stopped) {
       String page = report.page(List.of(stopped.rule()), line.number());
-      return new Settled(ExitCode.WRONG_RULE, null, List.of(page), List.of(stopped.rule()), null);
+      return new Settled<>(ExitCode.WRONG_RULE, null, List.of(page), List.of(stopped.rule()), null);
     }
     Outcome.Judged done = (Outcome.Judged) outcome;
     return page(
@@ -26,8 +26,8 @@ record PageOfLine(LinesReport report, Severity failAt) implements AuditRun.Layou
         report.page(new Judged(done.audit(), done.complete()), line.number()));
   }
 
-  private static Settled page(ExitCode code, String page) {
-    return new Settled(code, null, List.of(page), List.of(), null);
+  private static Settled<Rank> page(ExitCode code, String page) {
+    return new Settled<>(code, null, List.of(page), List.of(), null);
   }
 
   @Override

@@ -18,18 +18,16 @@ import peakproof.rule.Severity;
  */
 record PageOfPlan(
     Function<Judged, List<String>> pages, Severity failAt, Function<Audit, @Nullable String> remark)
-    implements AuditRun.Layout<Path> {
+    implements AuditRun.Layout<Path, Rank> {
   @Override
-  public Settled of(Path plan, Outcome outcome) {
-    if (outcome instanceof Outcome.Wrong wrong) {
-      return Settled.without(ExitCode.WRONG_DOCUMENT, wrong.faults());
-    }
-    if (outcome instanceof Outcome.Stopped stopped) {
-      return Settled.without(ExitCode.WRONG_RULE, List.of(stopped.rule()));
+  public Settled<Rank> of(Path plan, Outcome outcome) {
+    Settled<Rank> none = Settled.unlessJudged(outcome);
+    if (none != null) {
+      return none;
     }
     Outcome.Judged done = (Outcome.Judged) outcome;
     Rank rank = Rank.of(done.audit());
-    return new Settled(
+    return new Settled<>(
         code(done, rank, failAt),
         rank,
         pages.apply(new Judged(done.audit(), done.complete(), done.background())),

@@ -60,6 +60,7 @@ public final class Program {
             .addSubcommand(new AuditCommand(in, messages, surroundings))
             .addSubcommand(new AskCommand(messages, surroundings))
             .addSubcommand(new BriefCommand(messages, surroundings))
+            .addSubcommand(new RosterCommand(messages, surroundings))
             .addSubcommand(new ForecastCommand(messages, surroundings))
             .addSubcommand(new MeasuresCommand(messages, surroundings))
             .addSubcommand(rules)

@@ -13,6 +13,7 @@ import peakproof.report.AuditFormat;
 import peakproof.report.Ink;
 import peakproof.report.Judged;
 import peakproof.report.Layout;
+import peakproof.report.Rank;
 import peakproof.report.Renderer;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
@@ -114,9 +115,9 @@ final class ReportOptions {
       return renderers.stream().map(renderer -> renderer.page(judged)).toList();
     }
 
-    void add(Settled settled) throws IOException {
+    void add(Settled<Rank> settled) throws IOException {
       for (int i = 0; i < renderers.size(); i++) {
-        renderers.get(i).add(Objects.requireNonNull(settled.rank()), settled.pages().get(i));
+        renderers.get(i).add(Objects.requireNonNull(settled.kept()), settled.pages().get(i));
       }
     }
 
@@ -171,7 +172,7 @@ final class ReportOptions {
     try {
       return Output.to(file);
     } catch (IOException refused) {
-      messages.tell(OutputOptions.cannotWrite(file, refused));
+      OutputOptions.refused(file, refused, messages);
       return null;
     }
   }

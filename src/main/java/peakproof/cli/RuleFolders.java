@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import peakproof.audit.Auditor;
 import peakproof.rule.KnownRules;
 import peakproof.rule.RuleCache;
 import peakproof.rule.ShippedRules;
@@ -56,6 +57,13 @@ final class RuleFolders {
         .filter(folder -> folders.stream().noneMatch(other -> real(folder).startsWith(real(other))))
         .forEach(folders::add);
     return folders;
+  }
+
+  /** Rules that are wrong are told once, after the plans. */
+  ExitCode wrong(Auditor auditor, Messages messages) {
+    messages.tell(auditor.rules().faults());
+    messages.tell(auditor.houseRuleFaults());
+    return auditor.rules().faults().isEmpty() ? ExitCode.FINE : ExitCode.WRONG_RULE;
   }
 
   private static Path real(Path folder) {

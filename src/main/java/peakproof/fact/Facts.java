@@ -286,6 +286,11 @@ public final class Facts {
     return Sheet.of(timeline);
   }
 
+  /** The next session to ask about; null when none is written. */
+  public @Nullable KeySession nextKeySession() {
+    return KeySession.next(timeline);
+  }
+
   /** What of the race was and is to be rehearsed, for whoever lays it out. */
   public List<Rehearsed> rehearsed() {
     return Rehearsed.all(timeline);

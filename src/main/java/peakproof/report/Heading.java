@@ -81,7 +81,7 @@ final class Heading {
             + Lines.bound(age + " days before");
   }
 
-  private static String daysToGo(long days) {
+  static String daysToGo(long days) {
     if (days < 0) {
       return days == -1 ? "raced yesterday" : "raced " + -days + " days ago";
     }

@@ -16,12 +16,14 @@ import peakproof.rule.Severity;
  */
 public record Rank(String plan, String athlete, Map<Severity, Integer> found)
     implements Comparable<Rank> {
-  private static final Comparator<Rank> WORST_FIRST =
+  /** By what was found alone. */
+  static final Comparator<Rank> MOST_FOUND_FIRST =
       Comparator.<Rank>comparingInt(rank -> -rank.count(Severity.HOLD))
           .thenComparingInt(rank -> -rank.count(Severity.FIX))
           .thenComparingInt(rank -> -rank.count(Severity.ASK))
-          .thenComparingInt(rank -> -rank.count(Severity.NOTE))
-          .thenComparing(Rank::plan);
+          .thenComparingInt(rank -> -rank.count(Severity.NOTE));
+
+  private static final Comparator<Rank> WORST_FIRST = MOST_FOUND_FIRST.thenComparing(Rank::plan);
 
   /** Ranks a plan by its audit. */
   public static Rank of(Audit audit) {
@@ -32,7 +34,7 @@ public record Rank(String plan, String athlete, Map<Severity, Integer> found)
     return new Rank(audit.plan(), audit.athlete(), found);
   }
 
-  private int count(Severity severity) {
+  int count(Severity severity) {
     return found.getOrDefault(severity, 0);
   }
 

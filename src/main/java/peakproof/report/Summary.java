@@ -15,12 +15,22 @@ final class Summary {
    * @param plans how many were found
    */
   static String of(List<Rank> ranks, int plans) {
+    return plans + " plans, each at its worst: " + Lines.dotted(parts(ranks, plans, true));
+  }
+
+  /** The same without the names of those who must not be sent. */
+  static String nameless(List<Rank> ranks, int plans) {
+    return Lines.dotted(parts(ranks, plans, false));
+  }
+
+  private static List<String> parts(List<Rank> ranks, int plans, boolean named) {
     List<String> parts = new ArrayList<>();
     for (Severity severity : Severity.values()) {
       List<String> athletes =
           ranks.stream().filter(rank -> rank.heaviest() == severity).map(Rank::athlete).toList();
       if (!athletes.isEmpty()) {
-        String names = severity == Severity.HOLD ? " (" + String.join(", ", athletes) + ")" : "";
+        String names =
+            named && severity == Severity.HOLD ? " (" + String.join(", ", athletes) + ")" : "";
         parts.add(severity + " in " + athletes.size() + names);
       }
     }
@@ -32,8 +42,6 @@ final class Summary {
     if (notAudited > 0) {
       parts.add(notAudited + " not audited");
     }
-    return plans
-        + " plans, each at its worst: "
-        + Lines.dotted(parts.stream().map(Lines::bound).toList());
+    return parts.stream().map(Lines::bound).toList();
   }
 }

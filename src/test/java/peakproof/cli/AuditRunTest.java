@@ -25,6 +25,7 @@ import peakproof.audit.Background;
 import peakproof.document.Fault;
 import peakproof.document.Place;
 import peakproof.report.LinesReport;
+import peakproof.report.Rank;
 import peakproof.report.Sample;
 import peakproof.rule.Severity;
 
@@ -202,7 +203,7 @@ class AuditRunTest {
     AtomicInteger taken = new AtomicInteger();
     AtomicInteger most = new AtomicInteger();
     Messages messages = new Messages(new PrintWriter(err), false);
-    AuditRun<Path> run =
+    AuditRun<Path, Rank> run =
         new AuditRun<>(
             plan -> {
               most.accumulateAndGet(begun.incrementAndGet() - taken.get(), Math::max);
@@ -244,7 +245,7 @@ class AuditRunTest {
           }
         };
     Messages messages = new Messages(new PrintWriter(err), false);
-    new AuditRun<Path>(plan -> judged(), layout(), messages, Run.CLOCK, "")
+    new AuditRun<Path, Rank>(plan -> judged(), layout(), messages, Run.CLOCK, "")
         .audit(2, slow, settled -> first.countDown());
     assertThat(first.getCount()).isZero();
   }
@@ -282,12 +283,12 @@ class AuditRunTest {
 
   private ExitCode run(int threads, List<Path> plans, Function<Path, Outcome> auditing) {
     Messages messages = new Messages(new PrintWriter(err), false);
-    AuditRun<Path> run = new AuditRun<>(auditing, layout(), messages, Run.CLOCK, "");
+    AuditRun<Path, Rank> run = new AuditRun<>(auditing, layout(), messages, Run.CLOCK, "");
     try {
       run.audit(
           threads,
           plans.iterator(),
-          settled -> report.add(Objects.requireNonNull(settled.rank()), settled.pages().get(0)));
+          settled -> report.add(Objects.requireNonNull(settled.kept()), settled.pages().get(0)));
     } catch (IOException unexpected) {
       throw new UncheckedIOException(unexpected);
     }

@@ -1,8 +1,9 @@
 package peakproof.bench;
 
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
@@ -21,12 +22,12 @@ final class BenchmarkRuns {
     this.size = size;
   }
 
-  /** The median of a benchmark's spans over all forks, by its method. */
+  /** The medians of spans over all forks by method; a fork of each method takes its turn. */
   private Map<String, Double> medians(Class<?> benchmark) throws RunnerException {
     Options options =
         new OptionsBuilder()
             .include(benchmark.getName())
-            .forks(size.forks())
+            .forks(1)
             .warmupIterations(size.warmUps())
             .warmupTime(TimeValue.milliseconds(size.milliseconds()))
             .measurementIterations(size.spans())
@@ -34,15 +35,19 @@ final class BenchmarkRuns {
             .shouldFailOnError(true)
             .output(SAID)
             .build();
-    Map<String, Double> medians = new LinkedHashMap<>();
-    for (RunResult result : new Runner(options).run()) {
-      List<Double> spans =
-          result.getBenchmarkResults().stream()
-              .flatMap(fork -> fork.getIterationResults().stream())
-              .map(span -> span.getPrimaryResult().getScore())
-              .toList();
-      medians.put(result.getPrimaryResult().getLabel(), Turns.median(spans));
+    Map<String, List<Double>> spans = new TreeMap<>();
+    for (int fork = 0; fork < size.forks(); fork++) {
+      for (RunResult result : new Runner(options).run()) {
+        List<Double> its =
+            spans.computeIfAbsent(
+                result.getPrimaryResult().getLabel(), method -> new ArrayList<>());
+        result.getBenchmarkResults().stream()
+            .flatMap(done -> done.getIterationResults().stream())
+            .forEach(span -> its.add(span.getPrimaryResult().getScore()));
+      }
     }
+    Map<String, Double> medians = new TreeMap<>();
+    spans.forEach((method, its) -> medians.put(method, Turns.median(its)));
     return medians;
   }
 

@@ -24,7 +24,7 @@ record Size(
     int rounds,
     List<Integer> memory) {
   /** Less than twelve minutes on two quiet cores. */
-  static final Size FULL = new Size(7, 2, 3, 5, 1500, 500, 3, List.of(1000, 10_000));
+  static final Size FULL = new Size(7, 2, 3, 5, 1200, 500, 3, List.of(1000, 10_000));
 
   /** Shows that everything runs; its numbers mean nothing. */
   static final Size QUICK = new Size(1, 1, 1, 1, 200, 12, 1, List.of(12, 24));

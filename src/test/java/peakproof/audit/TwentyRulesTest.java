@@ -31,8 +31,9 @@ class TwentyRulesTest {
     List<String> differences = new ArrayList<>();
     for (String rule : ByHand.rules()) {
       for (Case one : auditor.rules().cases().getOrDefault(rule, List.of())) {
-        Map<String, List<String>> byEngine = twenty.found(ready(one));
-        Map<String, List<String>> byHand = TwentyRules.foundByHand(ready(one));
+        TwentyRules.Ready ready = ready(one);
+        Map<String, List<String>> byEngine = twenty.found(ready);
+        Map<String, List<String>> byHand = TwentyRules.foundByHand(ready);
         found.addAll(byEngine.keySet());
         if (!byHand.equals(byEngine)) {
           differences.add(rule + ", " + one.name() + ": " + byEngine + " but by hand " + byHand);

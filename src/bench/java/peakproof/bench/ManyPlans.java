@@ -13,11 +13,11 @@ import java.util.regex.Pattern;
  * one race and under one house file. Every athlete is a chance variation of the base documents, so
  * some are sound and most are not. The same count and seed give the same files.
  *
- * <p>It needs nothing but Java: {@code java src/test/java/peakproof/bench/ManyPlans.java 1000
+ * <p>It needs nothing but Java: {@code java src/bench/java/peakproof/bench/ManyPlans.java 1000
  * /tmp/squad}, from the folder that holds {@code rules}.
  */
 public final class ManyPlans {
-  private static final long SEED = 20270704;
+  static final long SEED = 20270704;
 
   private static final String[] SYLLABLES = {
     "ar", "bel", "cor", "dun", "el", "far", "gil", "hol", "is", "jor", "kel", "lum", "mir", "nor",

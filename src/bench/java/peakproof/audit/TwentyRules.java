@@ -72,6 +72,7 @@ final class TwentyRules {
             all.presets(),
             all.cautions(),
             all.cases(),
+            all.ofHealth(),
             all.faults()));
   }
 

@@ -1,0 +1,50 @@
+package peakproof.cli;
+
+import java.util.concurrent.Callable;
+import picocli.AutoComplete;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Prints the script by which a shell completes commands and options of this program. */
+@Command(
+    name = "completion",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    sortOptions = false,
+    description = "Prints a script that lets a shell complete commands, options and files.",
+    footer = {
+      "",
+      "Examples: for this session; for every one to come, by a line in ~/.bashrc or ~/.zshrc",
+      "  source <(peakproof completion bash)",
+      "  source <(peakproof completion zsh)"
+    })
+final class CompletionCommand implements Callable<Integer> {
+  /** The shells that have such a script. */
+  enum Shell {
+    BASH,
+    ZSH
+  }
+
+  private final Messages messages;
+
+  @Spec private CommandSpec command;
+
+  @Parameters(paramLabel = "bash|zsh", description = "The shell; one script does for both.")
+  private Shell shell = Shell.BASH;
+
+  @Mixin private OutputOptions output = new OutputOptions();
+
+  CompletionCommand(Messages messages) {
+    this.messages = messages;
+  }
+
+  @Override
+  public Integer call() {
+    CommandLine program = command.root().commandLine();
+    return output.write(AutoComplete.bash(program.getCommandName(), program), messages).number();
+  }
+}

@@ -15,6 +15,8 @@ public final class CommitWriter {
   private CommitWriter() {}
 
   /**
+   * Writes the file, or takes an older one away.
+   *
    * @param arguments the folder of the sources, and that of the classes
    */
   public static void main(String[] arguments) throws IOException {

@@ -45,6 +45,10 @@ final class CompletionCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     CommandLine program = command.root().commandLine();
-    return output.write(AutoComplete.bash(program.getCommandName(), program), messages).number();
+    String script =
+        switch (shell) {
+          case BASH, ZSH -> AutoComplete.bash(program.getCommandName(), program);
+        };
+    return output.write(script, messages).number();
   }
 }

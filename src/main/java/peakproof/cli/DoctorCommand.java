@@ -85,8 +85,7 @@ final class DoctorCommand implements Callable<Integer> {
   private static void tell(List<Found> all, PrintWriter out) {
     for (Found found : all) {
       String state = found.state().name().toLowerCase(Locale.ROOT);
-      out.printf(
-          Locale.ROOT, "%-6s %-8s %s\n", state, found.thing(), Printable.of(found.what()));
+      out.printf(Locale.ROOT, "%-6s %-8s %s\n", state, found.thing(), Printable.of(found.what()));
       if (found.advice() != null) {
         out.printf(Locale.ROOT, "%-15s %s\n", "", found.advice());
       }

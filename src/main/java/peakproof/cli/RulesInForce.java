@@ -63,8 +63,7 @@ final class RulesInForce {
     Auditor auditor = load(messages, surroundings);
     InForce inForce = of(auditor, plan, house, messages, surroundings);
     String text = inForce == null ? null : saying.of(auditor, inForce);
-    ExitCode written =
-        text == null ? ExitCode.WRONG_DOCUMENT : output.write(text, messages);
+    ExitCode written = text == null ? ExitCode.WRONG_DOCUMENT : output.write(text, messages);
     return code(auditor).or(written);
   }
 

@@ -10,7 +10,9 @@ import java.util.List;
 public final class RulePaths {
   private RulePaths() {}
 
-  /** The folders, and those of the others that lie in none before, by whatever way they are named. */
+  /**
+   * The folders, and those of the others that lie in none before, by whatever way they are named.
+   */
   public static List<Path> with(List<Path> folders, List<Path> others) {
     List<Path> all = new ArrayList<>(folders);
     for (Path other : others) {

@@ -30,8 +30,7 @@ record Child(int code, String out, String err) {
     builder.environment().putAll(environment);
     Path out = said.resolve("out");
     Path err = said.resolve("err");
-    int code =
-        builder.redirectOutput(out.toFile()).redirectError(err.toFile()).start().waitFor();
+    int code = builder.redirectOutput(out.toFile()).redirectError(err.toFile()).start().waitFor();
     return new Child(
         code,
         Files.readString(out, StandardCharsets.UTF_8),

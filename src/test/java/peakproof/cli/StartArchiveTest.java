@@ -44,8 +44,7 @@ class StartArchiveTest {
   void saysThatJavaMadeNoneOfWhatIsNoProgram() throws IOException {
     Path program = Files.writeString(folder.resolve("no.jar"), "none", StandardCharsets.UTF_8);
     Path archive = folder.resolve("cache/java.jsa");
-    assertThat(new StartArchive(folder, program, archive).make())
-        .isEqualTo("Java made no archive");
+    assertThat(new StartArchive(folder, program, archive).make()).isEqualTo("Java made no archive");
     assertThat(archive.getParent()).isEmptyDirectory();
   }
 

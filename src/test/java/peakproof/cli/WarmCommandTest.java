@@ -38,7 +38,8 @@ class WarmCommandTest {
   @Test
   void readiesTheRulesOfTheHouseAboveAPlan() throws IOException {
     Path own = club("plans/mateus");
-    assertThat(warm("rules", "new", "our-first", "--theme", "run", "--dir", own + "").code()).isZero();
+    assertThat(warm("rules", "new", "our-first", "--theme", "run", "--dir", own + "").code())
+        .isZero();
     Run run = warm("warm", folder.resolve("club").toString());
     assertThat(run.out()).isEqualTo(NO_ARCHIVE + "Rules: ready\n");
     assertThat(run.code()).isZero();

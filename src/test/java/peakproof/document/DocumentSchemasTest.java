@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import peakproof.Golden;
@@ -20,7 +19,8 @@ class DocumentSchemasTest {
   @EnumSource
   void keepsTheSchemaOfEachDocument(DocumentKind kind) {
     Golden.assertMatches(
-        FOLDER.resolve(kind.key() + ".schema.json"), DocumentSchemas.text(DocumentSchemas.of(kind)));
+        FOLDER.resolve(kind.key() + ".schema.json"),
+        DocumentSchemas.text(DocumentSchemas.of(kind)));
   }
 
   @ParameterizedTest
@@ -31,7 +31,8 @@ class DocumentSchemasTest {
       if (node.has("pattern")) {
         shown.add(node);
         for (JsonNode example : node.get("examples")) {
-          assertThat(example.asText()).containsPattern(Pattern.compile(node.get("pattern").asText()));
+          assertThat(example.asText())
+              .containsPattern(Pattern.compile(node.get("pattern").asText()));
         }
       }
     }

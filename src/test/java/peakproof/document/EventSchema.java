@@ -18,8 +18,7 @@ final class EventSchema {
             .key("wetsuit", SchemaKinds.words(Vocabulary.WETSUIT))
             .key("start", SchemaKinds.words(Vocabulary.START))
             .key("starters", SchemaKinds.count())
-            .key(
-                "conditions", SchemaKinds.list(SchemaKinds.words(Vocabulary.SWIM_CONDITIONS)));
+            .key("conditions", SchemaKinds.list(SchemaKinds.words(Vocabulary.SWIM_CONDITIONS)));
     SchemaObject bike =
         new SchemaObject(event.within("bike"))
             .key("climb", SchemaKinds.units(Units.LENGTH))

@@ -28,8 +28,7 @@ final class FormatSentences {
     try {
       Map<String, String> rows = new LinkedHashMap<>();
       boolean within = false;
-      for (String line :
-          Files.readAllLines(Path.of("docs/format.md"), StandardCharsets.UTF_8)) {
+      for (String line : Files.readAllLines(Path.of("docs/format.md"), StandardCharsets.UTF_8)) {
         within = line.startsWith("#") ? line.equals(heading) : within;
         Matcher row = ROW.matcher(line);
         if (within && row.matches()) {

@@ -41,7 +41,9 @@ final class HouseSchema {
 
   private static ObjectNode sessions() {
     ObjectNode sessions = SchemaObject.free(SchemaKinds.setLine(Sport.SWIM, false));
-    sessions.putObject("propertyNames").put("pattern", "^" + HouseReader.SESSION_NAME.pattern() + "$");
+    sessions
+        .putObject("propertyNames")
+        .put("pattern", "^" + HouseReader.SESSION_NAME.pattern() + "$");
     return sessions;
   }
 }

@@ -37,7 +37,9 @@ final class LogSchema {
                 "pattern",
                 "^\\s*(?:swim|bike|run|strength|other|rest|missed|sleep|fatigue|soreness|mood|stress"
                     + "|resting-heart-rate)(?![a-z-])");
-    line.put("patternErrorMessage", "expected the parts of a day, such as run 1h31 15.9km rpe4; sleep 7h15");
+    line.put(
+        "patternErrorMessage",
+        "expected the parts of a day, such as run 1h31 15.9km rpe4; sleep 7h15");
     ObjectNode either = day.objectNode();
     either.putObject("if").put("type", "object");
     either.set("then", day);

@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
  * A document as an editor hands it to a schema: plain texts become what the core schema of YAML 1.2
  * (section 10.3.2 of its specification, from memory) makes of them, quoted ones stay text.
  */
-final class PlainJson {
+public final class PlainJson {
   private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
   static final Pattern FLAG = Pattern.compile("true|True|TRUE|false|False|FALSE");
   static final Pattern WHOLE = Pattern.compile("[-+]?[0-9]+");
@@ -22,7 +22,7 @@ final class PlainJson {
 
   private PlainJson() {}
 
-  static JsonNode of(Tree tree) {
+  public static JsonNode of(Tree tree) {
     if (tree instanceof Tree.Mapping mapping) {
       ObjectNode node = JSON.objectNode();
       mapping.entries().forEach((key, entry) -> node.set(key, of(entry.value())));

@@ -7,8 +7,7 @@ import java.util.List;
 final class PlanSchema {
   private static final FormatSentences SENTENCES = FormatSentences.under("## Plan");
   private static final FormatSentences WEEK = FormatSentences.under("### Weeks and days");
-  private static final FormatSentences RACE =
-      FormatSentences.under("### Goal, block and race day");
+  private static final FormatSentences RACE = FormatSentences.under("### Goal, block and race day");
 
   private PlanSchema() {}
 
@@ -99,8 +98,7 @@ final class PlanSchema {
 
   private static ObjectNode week() {
     SchemaObject days =
-        new SchemaObject(WEEK.within("days"))
-            .keys(Dates.WEEKDAYS, SchemaObject.reference("day"));
+        new SchemaObject(WEEK.within("days")).keys(Dates.WEEKDAYS, SchemaObject.reference("day"));
     SchemaObject without =
         new SchemaObject(WEEK.within("without"))
             .keys(Vocabulary.WITHOUT.all(), SchemaKinds.text("pool closed"));
@@ -121,14 +119,18 @@ final class PlanSchema {
   /** The word rest, or a list; each of its lines is told as what its first word makes it. */
   private static ObjectNode day() {
     ObjectNode rest =
-        new SchemaObject(WEEK).key("rest", SchemaKinds.flag()).key("note", SchemaKinds.text()).node();
+        new SchemaObject(WEEK)
+            .key("rest", SchemaKinds.flag())
+            .key("note", SchemaKinds.text())
+            .node();
     ObjectNode warning =
         new SchemaObject(WEEK).key("warning", SchemaKinds.words(Vocabulary.WARNING)).node();
     ObjectNode warned = choice(holding("warning"), warning, SchemaObject.reference("session"));
     ObjectNode resting = choice(holding("rest"), rest, warned);
     ObjectNode isText = rest.objectNode().put("type", "string");
     ObjectNode item = choice(isText, isText.deepCopy().put("const", "rest"), resting);
-    return choice(isText.deepCopy(), isText.deepCopy().put("const", "rest"), SchemaKinds.list(item));
+    return choice(
+        isText.deepCopy(), isText.deepCopy().put("const", "rest"), SchemaKinds.list(item));
   }
 
   private static ObjectNode holding(String key) {

@@ -31,7 +31,8 @@ final class SchemaAgreement {
   private int refused;
 
   /** One plan with what belongs to it, as trees. */
-  record Trees(@Nullable Tree plan, @Nullable Tree event, @Nullable Tree log, @Nullable Tree house) {
+  record Trees(
+      @Nullable Tree plan, @Nullable Tree event, @Nullable Tree log, @Nullable Tree house) {
     @Nullable Tree of(DocumentKind kind) {
       return switch (kind) {
         case PLAN -> plan;

@@ -39,18 +39,117 @@ import peakproof.document.SchemaAgreement.Trees;
 class SchemaAgreementTest {
   private static final List<String> PROBES =
       List.of(
-          "yes", "no", "true", "True", "off", "rest", "none", "am", "words of any kind", "0", "1",
-          "3", "012", "6.5", "6.3", "10", "11", "-6", "+6", "1e1", "0x10", "3.0", "1988", "88",
-          "10000000", "45s", "12min", "12 min", "1h", "1h30", "1h75", "1h10min30s", "1h 5s", "0min",
-          "75min", "1min75s", "1:10:00", "1:75:00", "6:28", "6:78", "400m", "3.8km", "1500 yd",
-          "13.1mi", "0km", "50m", "marathon", "1:50/100m", "4:55/km", "4:75/km", "0:00/km",
-          "131bpm", "0bpm", "70%maxhr", "120%maxhr", "65%hrr", "120%cp", "205W", "205w", "rpe6",
-          "rpe11", "62kg", "137lb", "62", "1.1l", "0l", "750ml", "24floz", "650ml/h", "0ml/h",
-          "75g/h", "180mg", "17.5C", "-3C", "64F", "4m/s", "14km/h", "10mph", "60%", "100%", "101%",
-          "1250m", "4100ft", "5mm", "0mm", "2027-05-31", "2027-06-01", "2027-02-29", "2027-02-30",
-          "2027-13-01", "06:30", "24:30", "2027-07-02T14:00", "mon", "monday", "full", "swim",
-          "400 easy, 8x50 drill r15s", "400 eesy", "40min walk", "wetsuit", "sighting", "illness",
-          "rules", "world-triathlon", "own", "painkiller", "+62kg", "1,5h", "sleep 7h15", "@rpe6");
+          "yes",
+          "no",
+          "true",
+          "True",
+          "off",
+          "rest",
+          "none",
+          "am",
+          "words of any kind",
+          "0",
+          "1",
+          "3",
+          "012",
+          "6.5",
+          "6.3",
+          "10",
+          "11",
+          "-6",
+          "+6",
+          "1e1",
+          "0x10",
+          "3.0",
+          "1988",
+          "88",
+          "10000000",
+          "45s",
+          "12min",
+          "12 min",
+          "1h",
+          "1h30",
+          "1h75",
+          "1h10min30s",
+          "1h 5s",
+          "0min",
+          "75min",
+          "1min75s",
+          "1:10:00",
+          "1:75:00",
+          "6:28",
+          "6:78",
+          "400m",
+          "3.8km",
+          "1500 yd",
+          "13.1mi",
+          "0km",
+          "50m",
+          "marathon",
+          "1:50/100m",
+          "4:55/km",
+          "4:75/km",
+          "0:00/km",
+          "131bpm",
+          "0bpm",
+          "70%maxhr",
+          "120%maxhr",
+          "65%hrr",
+          "120%cp",
+          "205W",
+          "205w",
+          "rpe6",
+          "rpe11",
+          "62kg",
+          "137lb",
+          "62",
+          "1.1l",
+          "0l",
+          "750ml",
+          "24floz",
+          "650ml/h",
+          "0ml/h",
+          "75g/h",
+          "180mg",
+          "17.5C",
+          "-3C",
+          "64F",
+          "4m/s",
+          "14km/h",
+          "10mph",
+          "60%",
+          "100%",
+          "101%",
+          "1250m",
+          "4100ft",
+          "5mm",
+          "0mm",
+          "2027-05-31",
+          "2027-06-01",
+          "2027-02-29",
+          "2027-02-30",
+          "2027-13-01",
+          "06:30",
+          "24:30",
+          "2027-07-02T14:00",
+          "mon",
+          "monday",
+          "full",
+          "swim",
+          "400 easy, 8x50 drill r15s",
+          "400 eesy",
+          "40min walk",
+          "wetsuit",
+          "sighting",
+          "illness",
+          "rules",
+          "world-triathlon",
+          "own",
+          "painkiller",
+          "+62kg",
+          "1,5h",
+          "sleep 7h15",
+          "@rpe6");
 
   /** For mappings whose keys the user chooses. */
   private static final Set<String> USERS_OWN =
@@ -133,8 +232,7 @@ class SchemaAgreementTest {
         (kind, text) ->
             parsed.put(
                 kind,
-                YamlTree.read(
-                    SchemaAgreement.file(kind), text.getBytes(StandardCharsets.UTF_8))));
+                YamlTree.read(SchemaAgreement.file(kind), text.getBytes(StandardCharsets.UTF_8))));
     return parsed;
   }
 
@@ -158,8 +256,7 @@ class SchemaAgreementTest {
     keys.addAll(Dates.WEEKDAYS);
     keys.addAll(Vocabulary.WITHOUT.all());
     Stream.of(Sport.values()).map(Sport::word).forEach(keys::add);
-    List<Trees> documents =
-        examples().stream().map(given -> trees(parsed(texts(given)))).toList();
+    List<Trees> documents = examples().stream().map(given -> trees(parsed(texts(given)))).toList();
     Set<String> done = new HashSet<>();
     for (Trees trees : documents) {
       for (DocumentKind kind : DocumentKind.values()) {
@@ -292,8 +389,7 @@ class SchemaAgreementTest {
       case 2 -> way.set(tree, ways.get(random.nextInt(ways.size())).in(tree));
       case 3 -> way.set(tree, odd(tree.place()));
       default ->
-          way.set(
-              tree, new Tree.Scalar(tree.place(), PROBES.get(random.nextInt(PROBES.size()))));
+          way.set(tree, new Tree.Scalar(tree.place(), PROBES.get(random.nextInt(PROBES.size()))));
     };
   }
 
@@ -342,8 +438,7 @@ class SchemaAgreementTest {
               Texts.EVENT,
               null,
               "house: {format: 1, sessions: {tens: 10min easy}}\n");
-      case SHORT_LEG ->
-          new Texts.Given(plan, Texts.EVENT.replace("42.2km", "42m"), null, null);
+      case SHORT_LEG -> new Texts.Given(plan, Texts.EVENT.replace("42.2km", "42m"), null, null);
       case SAID_TWICE -> logged("{sessions: [{run: 40min, time: 41min}]}");
       case DAY_LINE -> logged("run; sleep 7h15");
       case OWN_WORDS -> given(day.replace("easy'", "easy', kit: [visor]"));

@@ -148,10 +148,7 @@ final class SchemaKinds {
   /** A duration that may be none. */
   static ObjectNode span() {
     return of(
-        Quantity::span,
-        MORE_THAN_NOTHING + "(?:" + DURATION + ")|0 ?(?:h|min|s)",
-        "2h10",
-        "0min");
+        Quantity::span, MORE_THAN_NOTHING + "(?:" + DURATION + ")|0 ?(?:h|min|s)", "2h10", "0min");
   }
 
   static ObjectNode clock() {
@@ -296,7 +293,9 @@ final class SchemaKinds {
             .collect(Collectors.joining("|"));
     ObjectNode line =
         pattern(
-            "\\s*(?=[0-9(hm])(?:[^A-Za-z]|(?:" + words + ")(?![A-Za-z-]))*"
+            "\\s*(?=[0-9(hm])(?:[^A-Za-z]|(?:"
+                + words
+                + ")(?![A-Za-z-]))*"
                 + (orName ? "|[a-z][a-z0-9-]*" : ""),
             "expected a part such as '400 easy' or '8x50 drill r15s'",
             List.of(

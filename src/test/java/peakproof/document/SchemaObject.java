@@ -5,7 +5,9 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 
-/** One mapping of a schema: its keys, each with what it takes and the format page's words for it. */
+/**
+ * One mapping of a schema: its keys, each with what it takes and the format page's words for it.
+ */
 final class SchemaObject {
   private final FormatSentences sentences;
   private final ObjectNode node = JsonNodeFactory.instance.objectNode();
@@ -58,10 +60,7 @@ final class SchemaObject {
       dependencies.putArray(key).add(others[0]);
     } else {
       for (String other : others) {
-        dependencies
-            .withObject("/" + key)
-            .withArray("anyOf")
-            .add(SchemaObject.having(other));
+        dependencies.withObject("/" + key).withArray("anyOf").add(SchemaObject.having(other));
       }
     }
     return this;

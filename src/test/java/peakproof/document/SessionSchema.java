@@ -21,10 +21,7 @@ final class SessionSchema {
     SessionSchema schema = new SessionSchema(log);
     definitions.set(
         "session",
-        schema
-            .first()
-            .oneOf(Stream.concat(SPORTS.stream(), Stream.of("race")).toList())
-            .node());
+        schema.first().oneOf(Stream.concat(SPORTS.stream(), Stream.of("race")).toList()).node());
     definitions.set(
         "after-swim",
         schema

@@ -32,8 +32,7 @@ public final class Texts {
   private Texts() {}
 
   /** The documents of one reading. */
-  record Given(
-      String plan, @Nullable String event, @Nullable String log, @Nullable String house) {}
+  record Given(String plan, @Nullable String event, @Nullable String log, @Nullable String house) {}
 
   /** Something that reads documents. */
   @FunctionalInterface

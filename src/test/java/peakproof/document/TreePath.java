@@ -12,11 +12,11 @@ import java.util.TreeSet;
  *
  * @param steps from the root
  */
-record TreePath(List<Object> steps) {
+public record TreePath(List<Object> steps) {
   static final TreePath ROOT = new TreePath(List.of());
 
   /** The ways to all values, the root's first. */
-  static List<TreePath> all(Tree tree) {
+  public static List<TreePath> all(Tree tree) {
     List<TreePath> found = new ArrayList<>();
     ROOT.collect(tree, found);
     return found;
@@ -44,7 +44,7 @@ record TreePath(List<Object> steps) {
   }
 
   /** What lies there. */
-  Tree in(Tree tree) {
+  public Tree in(Tree tree) {
     Tree at = tree;
     for (Object step : steps) {
       at =
@@ -56,12 +56,12 @@ record TreePath(List<Object> steps) {
   }
 
   /** The tree with another value there; a key that is not written yet is added. */
-  Tree set(Tree tree, Tree value) {
+  public Tree set(Tree tree, Tree value) {
     return changed(tree, 0, value, false);
   }
 
   /** The tree without that key or item. */
-  Tree without(Tree tree) {
+  public Tree without(Tree tree) {
     return changed(tree, 0, tree, true);
   }
 
@@ -93,7 +93,9 @@ record TreePath(List<Object> steps) {
 
   /** True where keys are dates or names of the user's own: of a log, of settings, of a house. */
   boolean takesAnyKey() {
-    return toString().matches("log/(weeks|days)|house/(severity|at-most|sessions|words)|[a-z]+/settings(/[^/]*)?");
+    return toString()
+        .matches(
+            "log/(weeks|days)|house/(severity|at-most|sessions|words)|[a-z]+/settings(/[^/]*)?");
   }
 
   /** The same for all mappings that take the same keys: numbers, days and rules apart. */

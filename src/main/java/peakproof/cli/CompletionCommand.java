@@ -18,8 +18,8 @@ import picocli.CommandLine.Spec;
     description = "Prints a script that lets a shell complete commands, options and files.",
     footer = {
       "",
-      "Examples: for this session; for every one to come, by a line in ~/.bashrc or ~/.zshrc",
-      "  source <(peakproof completion bash)",
+      "Examples: into a file that ~/.bashrc reads with 'source'; for this zsh alone",
+      "  peakproof completion bash --output ~/.peakproof-completion",
       "  source <(peakproof completion zsh)"
     })
 final class CompletionCommand implements Callable<Integer> {

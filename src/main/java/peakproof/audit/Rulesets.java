@@ -1,9 +1,6 @@
 package peakproof.audit;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -12,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import peakproof.document.Fault;
 import peakproof.document.House;
 import peakproof.rule.Later;
+import peakproof.rule.RulePaths;
 import peakproof.rule.Ruleset;
 
 /**
@@ -40,13 +38,8 @@ final class Rulesets {
     if (house == null || house.ownRules().isEmpty()) {
       return shared();
     }
-    List<Path> all = new ArrayList<>(folders);
-    house.ownRules().stream()
-        .filter(own -> all.stream().noneMatch(other -> real(own).startsWith(real(other))))
-        .forEach(all::add);
-    return all.size() == folders.size()
-        ? shared()
-        : ofHouses.computeIfAbsent(List.copyOf(all), reading);
+    List<Path> all = RulePaths.with(folders, house.ownRules());
+    return all.size() == folders.size() ? shared() : ofHouses.computeIfAbsent(all, reading);
   }
 
   /** What is wrong with the rules that only some houses have. */
@@ -57,13 +50,5 @@ final class Rulesets {
         .distinct()
         .sorted()
         .toList();
-  }
-
-  private static Path real(Path folder) {
-    try {
-      return folder.toRealPath();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 }

@@ -1,8 +1,6 @@
 package peakproof.cli;
 
-import java.util.List;
 import java.util.concurrent.Callable;
-import peakproof.audit.Auditor;
 import peakproof.report.AskPage;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -40,7 +38,6 @@ final class AskCommand implements Callable<Integer> {
   @Spec private CommandSpec command;
 
   @Mixin private OnePlan plan = new OnePlan();
-  @Mixin private DayOptions day = new DayOptions();
 
   @ArgGroup private Amount amount = new Amount();
 
@@ -62,9 +59,6 @@ final class AskCommand implements Callable<Integer> {
       description = "What to write. Default: text.")
   private Format format = Format.TEXT;
 
-  @Mixin private OutputOptions output = new OutputOptions();
-  @Mixin private PageOptions page = new PageOptions();
-
   AskCommand(Messages messages, Surroundings surroundings) {
     this.messages = messages;
     this.surroundings = surroundings;
@@ -72,29 +66,18 @@ final class AskCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    int width = page.width(surroundings, output.toFile());
     if (amount.top < 1) {
       throw new ParameterException(
           command.commandLine(), "Invalid value for option '--top': expected 1 or more");
     }
     int top = amount.all ? Integer.MAX_VALUE : amount.top;
-    Auditor auditor = plan.auditor(surroundings);
-    Auditor.Outcome outcome = plan.audit(auditor, day, surroundings);
-    if (outcome instanceof Auditor.Outcome.Wrong wrong) {
-      messages.tell(wrong.faults());
-      return ExitCode.WRONG_DOCUMENT.number();
-    }
-    if (outcome instanceof Auditor.Outcome.Stopped stopped) {
-      messages.tell(List.of(stopped.rule()));
-      return ExitCode.WRONG_RULE.number();
-    }
-    Auditor.Outcome.Judged judged = (Auditor.Outcome.Judged) outcome;
-    String text =
-        switch (format) {
-          case TEXT -> AskPage.text(judged.audit(), auditor.rules(), top, width);
-          case MARKDOWN -> AskPage.markdown(judged.audit(), auditor.rules(), top);
-        };
-    ExitCode code = judged.complete() ? ExitCode.FINE : ExitCode.WRONG_RULE;
-    return code.or(output.write(text, messages)).number();
+    return plan.judge(
+        (audit, rules, width) ->
+            switch (format) {
+              case TEXT -> AskPage.text(audit, rules, top, width);
+              case MARKDOWN -> AskPage.markdown(audit, rules, top);
+            },
+        messages,
+        surroundings);
   }
 }

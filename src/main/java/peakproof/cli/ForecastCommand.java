@@ -1,7 +1,6 @@
 package peakproof.cli;
 
 import java.util.concurrent.Callable;
-import peakproof.audit.Workup;
 import peakproof.report.ForecastJson;
 import peakproof.report.ForecastText;
 import picocli.CommandLine.Command;
@@ -27,16 +26,12 @@ final class ForecastCommand implements Callable<Integer> {
   private final Surroundings surroundings;
 
   @Mixin private OnePlan plan = new OnePlan();
-  @Mixin private DayOptions day = new DayOptions();
 
   @Option(
       names = "--format",
       paramLabel = "text|json",
       description = "What to write. Default: text.")
   private Format format = Format.TEXT;
-
-  @Mixin private OutputOptions output = new OutputOptions();
-  @Mixin private PageOptions page = new PageOptions();
 
   ForecastCommand(Messages messages, Surroundings surroundings) {
     this.messages = messages;
@@ -45,16 +40,13 @@ final class ForecastCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    int width = page.width(surroundings, output.toFile());
-    Workup workup = plan.workUp(day, messages, surroundings);
-    if (workup == null) {
-      return ExitCode.WRONG_DOCUMENT.number();
-    }
-    String text =
-        switch (format) {
-          case TEXT -> ForecastText.of(workup, width);
-          case JSON -> ForecastJson.of(workup, Version.PROGRAM);
-        };
-    return output.write(text, messages).number();
+    return plan.write(
+        (workup, width) ->
+            switch (format) {
+              case TEXT -> ForecastText.of(workup, width);
+              case JSON -> ForecastJson.of(workup, Version.PROGRAM);
+            },
+        messages,
+        surroundings);
   }
 }

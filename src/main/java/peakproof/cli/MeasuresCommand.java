@@ -1,7 +1,6 @@
 package peakproof.cli;
 
 import java.util.concurrent.Callable;
-import peakproof.audit.Workup;
 import peakproof.report.MeasuresCsv;
 import peakproof.report.MeasuresJson;
 import peakproof.report.MeasuresText;
@@ -34,7 +33,6 @@ final class MeasuresCommand implements Callable<Integer> {
   private final Surroundings surroundings;
 
   @Mixin private OnePlan plan = new OnePlan();
-  @Mixin private DayOptions day = new DayOptions();
 
   @Option(names = "--all", description = "Days and sessions too; JSON and CSV always have them.")
   private boolean all;
@@ -45,9 +43,6 @@ final class MeasuresCommand implements Callable<Integer> {
       description = "What to write. Default: text.")
   private Format format = Format.TEXT;
 
-  @Mixin private OutputOptions output = new OutputOptions();
-  @Mixin private PageOptions page = new PageOptions();
-
   MeasuresCommand(Messages messages, Surroundings surroundings) {
     this.messages = messages;
     this.surroundings = surroundings;
@@ -55,17 +50,14 @@ final class MeasuresCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    int width = page.width(surroundings, output.toFile());
-    Workup workup = plan.workUp(day, messages, surroundings);
-    if (workup == null) {
-      return ExitCode.WRONG_DOCUMENT.number();
-    }
-    String text =
-        switch (format) {
-          case TEXT -> MeasuresText.of(workup, all, width);
-          case JSON -> MeasuresJson.of(workup);
-          case CSV -> MeasuresCsv.of(workup);
-        };
-    return output.write(text, messages).number();
+    return plan.write(
+        (workup, width) ->
+            switch (format) {
+              case TEXT -> MeasuresText.of(workup, all, width);
+              case JSON -> MeasuresJson.of(workup);
+              case CSV -> MeasuresCsv.of(workup);
+            },
+        messages,
+        surroundings);
   }
 }

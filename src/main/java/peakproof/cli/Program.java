@@ -66,6 +66,8 @@ public final class Program {
             .addSubcommand(rules)
             .addSubcommand(new WhyCommand(messages, surroundings))
             .addSubcommand(new WarmCommand(messages, surroundings))
+            .addSubcommand(new DoctorCommand(messages, surroundings))
+            .addSubcommand(new CompletionCommand(messages))
             .setOut(out)
             .setErr(err)
             .setCaseInsensitiveEnumValuesAllowed(true)
@@ -76,7 +78,7 @@ public final class Program {
                   messages.tellOurMistake(mistake, null);
                   return ExitCode.INTERNAL_ERROR.number();
                 });
-    describeExitCodes(program);
+    describe(program, new Version(surroundings.home()));
     return program;
   }
 
@@ -98,7 +100,7 @@ public final class Program {
     return near == null ? "" : "; did you mean " + near + "?";
   }
 
-  private static void describeExitCodes(CommandLine command) {
+  private static void describe(CommandLine command, Version version) {
     Map<String, String> meanings = new LinkedHashMap<>();
     for (int number = 0; number < ExitCode.values().length; number++) {
       for (ExitCode code : ExitCode.values()) {
@@ -107,8 +109,9 @@ public final class Program {
         }
       }
     }
+    command.getCommandSpec().versionProvider(version);
     command.getCommandSpec().usageMessage().exitCodeListHeading("%nExit codes:%n");
     command.getCommandSpec().usageMessage().exitCodeList(meanings);
-    command.getSubcommands().values().forEach(Program::describeExitCodes);
+    command.getSubcommands().values().forEach(each -> describe(each, version));
   }
 }

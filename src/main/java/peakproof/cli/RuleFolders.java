@@ -1,10 +1,7 @@
 package peakproof.cli;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -12,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import peakproof.audit.Auditor;
 import peakproof.rule.KnownRules;
 import peakproof.rule.RuleCache;
+import peakproof.rule.RulePaths;
 import peakproof.rule.ShippedRules;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -50,13 +48,10 @@ final class RuleFolders {
 
   /** The same and one more, unless it lies in one of them by whatever way it is named. */
   List<Path> all(Surroundings surroundings, @Nullable Path more) {
-    List<Path> folders = new ArrayList<>();
-    folders.add(existing(shipped(surroundings.home().resolve("rules"))));
-    Stream.concat(own.stream(), Stream.ofNullable(more))
-        .map(this::existing)
-        .filter(folder -> folders.stream().noneMatch(other -> real(folder).startsWith(real(other))))
-        .forEach(folders::add);
-    return folders;
+    Path shipped = existing(shipped(surroundings.home().resolve("rules")));
+    List<Path> others =
+        Stream.concat(own.stream(), Stream.ofNullable(more)).map(this::existing).toList();
+    return RulePaths.with(List.of(shipped), others);
   }
 
   /** Rules that are wrong are told once, after the plans. */
@@ -64,14 +59,6 @@ final class RuleFolders {
     messages.tell(auditor.rules().faults());
     messages.tell(auditor.houseRuleFaults());
     return auditor.rules().faults().isEmpty() ? ExitCode.FINE : ExitCode.WRONG_RULE;
-  }
-
-  private static Path real(Path folder) {
-    try {
-      return folder.toRealPath();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 
   /** Faults name a file as a reader in this folder would: {@code rules/swim/…}. */

@@ -49,10 +49,35 @@ final class RulesInForce {
   }
 
   /**
+   * Writes what is to be said of the rules as they count; nothing when a document is wrong.
+   *
+   * @param saying gives null when it has told faults instead
+   */
+  ExitCode tell(
+      @Nullable Path plan,
+      @Nullable Path house,
+      Messages messages,
+      Surroundings surroundings,
+      OutputOptions output,
+      Saying saying) {
+    Auditor auditor = load(messages, surroundings);
+    InForce inForce = of(auditor, plan, house, messages, surroundings);
+    String text = inForce == null ? null : saying.of(auditor, inForce);
+    ExitCode written = text == null ? ExitCode.WRONG_DOCUMENT : output.write(text, messages);
+    return code(auditor).or(written);
+  }
+
+  /** Says something of the rules. */
+  @FunctionalInterface
+  interface Saying {
+    @Nullable String of(Auditor auditor, InForce inForce);
+  }
+
+  /**
    * As they count for the plan, else by the house named, else by the nearest one above the folder
    * the user is in, else as shipped; null, with its faults told, when a document is wrong.
    */
-  @Nullable InForce of(
+  private @Nullable InForce of(
       Auditor auditor,
       @Nullable Path plan,
       @Nullable Path house,

@@ -4,8 +4,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import peakproof.audit.Auditor;
-import peakproof.audit.InForce;
 import peakproof.document.Nearest;
 import peakproof.report.RulesJson;
 import peakproof.report.RulesText;
@@ -32,12 +30,6 @@ import picocli.CommandLine.Spec;
       "  peakproof rules list plans/runa/plan.yaml --theme swim"
     })
 final class RulesListCommand implements Callable<Integer> {
-  /** What the list is written in. */
-  enum Format {
-    TEXT,
-    JSON
-  }
-
   private final Messages messages;
   private final Surroundings surroundings;
 
@@ -59,7 +51,7 @@ final class RulesListCommand implements Callable<Integer> {
       names = "--format",
       paramLabel = "text|json",
       description = "What to write. Default: text. JSON has every setting too.")
-  private Format format = Format.TEXT;
+  private ListFormat format = ListFormat.TEXT;
 
   @Mixin private HouseOption house = new HouseOption();
   @Mixin private RulesInForce rules = new RulesInForce();
@@ -74,19 +66,21 @@ final class RulesListCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     int width = page.width(surroundings, output.toFile());
-    Path named = house.named();
-    Auditor auditor = rules.load(messages, surroundings);
-    InForce inForce = rules.of(auditor, plan, named, messages, surroundings);
-    if (inForce == null) {
-      return ExitCode.WRONG_DOCUMENT.or(RulesInForce.code(auditor)).number();
-    }
-    List<RuleInForce> listed = ofThemes(inForce.all());
-    String text =
-        switch (format) {
-          case TEXT -> RulesText.of(listed, width, page.ink(surroundings, output.toFile()));
-          case JSON -> RulesJson.of(listed, Version.PROGRAM);
-        };
-    return RulesInForce.code(auditor).or(output.write(text, messages)).number();
+    return rules
+        .tell(
+            plan,
+            house.named(),
+            messages,
+            surroundings,
+            output,
+            (auditor, inForce) -> {
+              List<RuleInForce> listed = ofThemes(inForce.all());
+              return switch (format) {
+                case TEXT -> RulesText.of(listed, width, page.ink(surroundings, output.toFile()));
+                case JSON -> RulesJson.of(listed, Version.PROGRAM);
+              };
+            })
+        .number();
   }
 
   private List<RuleInForce> ofThemes(List<RuleInForce> all) {

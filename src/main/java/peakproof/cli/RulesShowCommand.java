@@ -1,14 +1,12 @@
 package peakproof.cli;
 
-import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
-import peakproof.audit.Auditor;
-import peakproof.audit.InForce;
 import peakproof.report.RuleSheet;
+import peakproof.report.RulesJson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Option;
 
 /** Shows one rule with every number as it counts and the file each comes from. */
 @Command(
@@ -27,20 +25,14 @@ final class RulesShowCommand implements Callable<Integer> {
   private final Messages messages;
   private final Surroundings surroundings;
 
-  @Parameters(index = "0", paramLabel = "RULE", description = "The rule's name.")
-  private String rule = "";
-
-  @Parameters(
-      index = "1",
-      arity = "0..1",
-      paramLabel = "PLAN",
-      description = "A plan for which the rule is to be shown, or the folder it lies in.")
-  private @Nullable Path plan;
+  @Option(
+      names = "--format",
+      paramLabel = "text|json",
+      description = "What to write. Default: text.")
+  private ListFormat format = ListFormat.TEXT;
 
   @Mixin private HouseOption house = new HouseOption();
-  @Mixin private RulesInForce rules = new RulesInForce();
-  @Mixin private OutputOptions output = new OutputOptions();
-  @Mixin private PageOptions page = new PageOptions();
+  @Mixin private OneRule rule = new OneRule();
 
   RulesShowCommand(Messages messages, Surroundings surroundings) {
     this.messages = messages;
@@ -49,15 +41,14 @@ final class RulesShowCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    int width = page.width(surroundings, output.toFile());
-    Path named = house.named();
-    Auditor auditor = rules.load(messages, surroundings);
-    InForce inForce = rules.of(auditor, plan, named, messages, surroundings);
-    if (inForce == null) {
-      return ExitCode.WRONG_DOCUMENT.or(RulesInForce.code(auditor)).number();
-    }
-    String slug = rules.rule(rule, inForce.rules());
-    String text = RuleSheet.whole(inForce.of(slug), width, page.ink(surroundings, output.toFile()));
-    return RulesInForce.code(auditor).or(output.write(text, messages)).number();
+    return rule.say(
+        house.named(),
+        messages,
+        surroundings,
+        (inForce, slug, page) ->
+            switch (format) {
+              case TEXT -> RuleSheet.whole(inForce.of(slug), page.width(), page.ink());
+              case JSON -> RulesJson.of(List.of(inForce.of(slug)), Version.PROGRAM);
+            });
   }
 }

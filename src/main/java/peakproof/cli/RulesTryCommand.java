@@ -53,20 +53,32 @@ final class RulesTryCommand implements Callable<Integer> {
     messages.tell(auditor.ruleFaults());
     List<String> untried = Cases.rulesWithout(auditor, folder);
     untried.forEach(rule -> messages.tell(rule + ": no case"));
-    List<CaseResult> failing = tell(Cases.run(auditor, folder), command.commandLine().getOut());
+    List<CaseResult> results = Cases.run(auditor, folder);
     messages.tell(auditor.ruleFaults());
-    ExitCode rulesAre =
-        auditor.ruleFaults().isEmpty() && untried.isEmpty() ? ExitCode.FINE : ExitCode.WRONG_RULE;
+    boolean sound = auditor.ruleFaults().isEmpty() && untried.isEmpty();
+    List<CaseResult> failing = results.stream().filter(result -> !result.ok()).toList();
+    tell(results, failing, sound, command.commandLine().getOut());
+    ExitCode rulesAre = sound ? ExitCode.FINE : ExitCode.WRONG_RULE;
     return rulesAre.or(failing.isEmpty() ? ExitCode.FINE : ExitCode.FOUND).number();
   }
 
-  private static List<CaseResult> tell(List<CaseResult> results, PrintWriter out) {
-    List<CaseResult> failing = results.stream().filter(result -> !result.ok()).toList();
+  private static void tell(
+      List<CaseResult> results, List<CaseResult> failing, boolean sound, PrintWriter out) {
     failing.forEach(
         result -> out.print(result.rule() + ", " + result.name() + ": " + result.text() + "\n"));
     long rules = results.stream().map(CaseResult::rule).distinct().count();
     out.print(
-        results.size() + " cases of " + rules + " rules tried, " + failing.size() + " failed\n");
-    return failing;
+        counted(results.size(), "case")
+            + " of "
+            + counted(rules, "rule")
+            + " tried, "
+            + failing.size()
+            + " failed"
+            + (sound ? "" : "; not all could be tried, mend the faults first")
+            + "\n");
+  }
+
+  private static String counted(long count, String thing) {
+    return count + " " + thing + (count == 1 ? "" : "s");
   }
 }

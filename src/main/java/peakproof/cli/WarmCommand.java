@@ -57,17 +57,16 @@ final class WarmCommand implements Callable<Integer> {
     out.flush();
     Auditor auditor = Auditor.load(rules.all(surroundings), rules.known(surroundings));
     List<Path> plans =
-        paths.stream().filter(Files::exists).flatMap(path -> plans(path).stream()).toList();
+        paths.stream()
+            .filter(Files::exists)
+            .flatMap(path -> Documents.plansUnder(path).stream())
+            .toList();
     plans.forEach(plan -> auditor.audit(plan, new Auditor.Options(null, null)));
     messages.tell(auditor.rules().faults());
     messages.tell(auditor.houseRuleFaults());
     boolean sound = auditor.rules().faults().isEmpty() && auditor.houseRuleFaults().isEmpty();
     out.print(sound ? "Rules: ready\n" : "Rules: those without a fault are ready\n");
     return (sound ? ExitCode.FINE : ExitCode.WRONG_RULE).number();
-  }
-
-  private static List<Path> plans(Path path) {
-    return Documents.plansUnder(path);
   }
 
   private String archive() {

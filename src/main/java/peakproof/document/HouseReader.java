@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 final class HouseReader {
   private static final List<String> WORDS = List.of("title", "why", "do", "care", "not-for");
 
-  private static final Pattern SESSION_NAME = Pattern.compile("[a-z][a-z0-9-]{0,39}");
+  static final Pattern SESSION_NAME = Pattern.compile("[a-z][a-z0-9-]{0,39}");
 
   private final Desk desk;
   private final Path file;

@@ -76,6 +76,9 @@ final class SessionReader {
     if (kinds.size() == 1) {
       refuseForeign(fields, sport);
     }
+    if (before != null) {
+      fields.refuse(List.of("race"), "in a session of its own", "write it as one");
+    }
     Session session = session(fields, sport);
     if (kinds.size() == 1) {
       follows(fields, sport, before);

@@ -22,7 +22,7 @@ import peakproof.measure.DistanceClass;
 
 /** Reads a card. Its keys are a closed set, so that a typing mistake never goes unheard. */
 final class CardReader {
-  private static final Set<String> REQUIRED =
+  static final Set<String> REQUIRED =
       Set.of(
           "rule",
           "title",

@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class ProgramTest {
   @ParameterizedTest
-  @ValueSource(strings = {"", "audit", "rules", "rules check", "rules try"})
+  @ValueSource(strings = {"", "audit", "rules", "rules check", "rules try", "doctor", "completion"})
   void helpsEveryCommandWithAnExampleAndTheExitCodes(String command) {
     Run run = Run.of((command + " --help").strip().split(" "));
     assertThat(run.code()).isZero();
@@ -36,7 +36,11 @@ class ProgramTest {
 
   @Test
   void saysItsVersion() {
-    assertThat(Run.of("--version").out()).matches("peakproof [0-9]+\\.[0-9]+\\.[0-9]+\\R");
+    assertThat(Run.of("--version").out())
+        .matches(
+            "peakproof [0-9]+\\.[0-9]+\\.[0-9]+\\R(commit [0-9a-f]{12}.*\\R)?"
+                + "Java [0-9]+.*, Drools [0-9]+\\.[0-9]+\\.[0-9]+\\R[0-9]{3} rules\\R");
+    assertThat(Run.of("audit", "--version").out()).isEqualTo(Run.of("--version").out());
   }
 
   @Test

@@ -91,7 +91,7 @@ class RulesRunTest {
     for (Path same : new Path[] {shipped.root(), round, link, shipped.root().resolve("swim")}) {
       Run tried = run("rules", "try", same.toString());
       assertThat(tried.err()).isEmpty();
-      assertThat(tried.out()).isEqualTo("2 cases of 1 rules tried, 0 failed\n");
+      assertThat(tried.out()).isEqualTo("2 cases of 1 rule tried, 0 failed\n");
       assertThat(tried.code()).isZero();
       Run checked = run("rules", "check", "--rules", same.toString(), same.toString());
       assertThat(checked.err()).isEmpty();
@@ -116,7 +116,7 @@ class RulesRunTest {
     assertThat(run.out())
         .isEqualTo(
             "boat-swims, the boat is away: boat-swims is ASK, the case asks for FIX\n"
-                + "2 cases of 1 rules tried, 1 failed\n");
+                + "2 cases of 1 rule tried, 1 failed\n");
     assertThat(run.code()).isEqualTo(ExitCode.FOUND.number());
   }
 

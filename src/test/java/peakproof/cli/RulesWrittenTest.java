@@ -49,7 +49,7 @@ class RulesWrittenTest {
         .isZero();
     Run tried = Run.of("rules", "try", folder.toString());
     assertThat(tried.err()).isEmpty();
-    assertThat(tried.out()).isEqualTo("6 cases of 1 rules tried, 0 failed\n");
+    assertThat(tried.out()).isEqualTo("6 cases of 1 rule tried, 0 failed\n");
     assertThat(tried.code()).isZero();
   }
 

@@ -120,6 +120,13 @@ class FormatPageTest {
 
   @Test
   void namesEveryKey() throws IOException {
+    Set<String> keys = keysRead();
+    assertThat(keys).hasSizeGreaterThan(100);
+    assertThat(keys).allSatisfy(key -> assertThat(page).containsPattern("`(- )?" + key + "[`:]"));
+  }
+
+  /** Every key that some reader of documents asks for by its name. */
+  static Set<String> keysRead() throws IOException {
     Set<String> keys = new TreeSet<>();
     try (Stream<Path> sources = Files.list(Path.of("src/main/java/peakproof/document"))) {
       for (Path source :
@@ -138,8 +145,7 @@ class FormatPageTest {
         }
       }
     }
-    assertThat(keys).hasSizeGreaterThan(100);
-    assertThat(keys).allSatisfy(key -> assertThat(page).containsPattern("`(- )?" + key + "[`:]"));
+    return keys;
   }
 
   @Test

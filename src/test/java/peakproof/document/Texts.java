@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /** Reads documents that a test writes out. */
@@ -26,7 +27,28 @@ public final class Texts {
         event: event.yaml
       """;
 
+  private static final ThreadLocal<@Nullable Consumer<Given>> WATCHING = new ThreadLocal<>();
+
   private Texts() {}
+
+  /** The documents of one reading. */
+  record Given(String plan, @Nullable String event, @Nullable String log, @Nullable String house) {}
+
+  /** Something that reads documents. */
+  @FunctionalInterface
+  interface Reads {
+    void run() throws Throwable;
+  }
+
+  /** Every set of documents that is read meanwhile. */
+  static void watching(Consumer<Given> watcher, Reads reads) throws Throwable {
+    WATCHING.set(watcher);
+    try {
+      reads.run();
+    } finally {
+      WATCHING.remove();
+    }
+  }
 
   static List<String> faults(String plan) {
     return faults(plan, EVENT, null, null);
@@ -34,6 +56,10 @@ public final class Texts {
 
   static List<String> faults(
       String plan, @Nullable String event, @Nullable String log, @Nullable String house) {
+    Consumer<Given> watcher = WATCHING.get();
+    if (watcher != null) {
+      watcher.accept(new Given(plan, event, log, house));
+    }
     List<Fault> faults = new ArrayList<>();
     Tree planTree = tree("plan.yaml", plan, faults);
     Tree eventTree = tree("event.yaml", event, faults);

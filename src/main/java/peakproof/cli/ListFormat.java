@@ -1,0 +1,7 @@
+package peakproof.cli;
+
+/** What is written of rules. */
+enum ListFormat {
+  TEXT,
+  JSON
+}

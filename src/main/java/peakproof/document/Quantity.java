@@ -177,6 +177,11 @@ public sealed interface Quantity<T> {
     return Dates.dateTime(text);
   }
 
+  /** A place to train: {@code pool}, {@code open-water}, {@code road} … */
+  static Quantity<String> whereabouts(String text) {
+    return Vocabulary.WHERE.read(text);
+  }
+
   /** A weekday: {@code mon} to {@code sun}. */
   static Quantity<DayOfWeek> weekday(String text) {
     return Dates.weekday(text);

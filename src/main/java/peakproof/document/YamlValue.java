@@ -2,6 +2,7 @@ package peakproof.document;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -51,16 +52,22 @@ public sealed interface YamlValue {
       return with(key, new Text(text));
     }
 
-    /** The keys with one more in front of the first that sorts after it, such as a later date. */
-    public Keys inOrder(String key, YamlValue value) {
+    /**
+     * The keys with one more in front of the first that comes after it, such as a later date; with
+     * another value for the key when it is there.
+     */
+    public Keys inOrder(String key, YamlValue value, Comparator<String> order) {
+      if (entries.containsKey(key)) {
+        return with(key, value);
+      }
       Map<String, YamlValue> more = new LinkedHashMap<>();
       for (Map.Entry<String, YamlValue> entry : entries.entrySet()) {
-        if (!more.containsKey(key) && entry.getKey().compareTo(key) > 0) {
+        if (!more.containsKey(key) && order.compare(entry.getKey(), key) > 0) {
           more.put(key, value);
         }
         more.put(entry.getKey(), entry.getValue());
       }
-      more.put(key, value);
+      more.putIfAbsent(key, value);
       return new Keys(Collections.unmodifiableMap(more));
     }
   }

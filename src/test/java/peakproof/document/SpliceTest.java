@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
 import java.util.function.UnaryOperator;
@@ -39,7 +40,7 @@ class SpliceTest {
   private static UnaryOperator<YamlValue.Keys> day(String date) {
     YamlValue rest = new YamlValue.Text("rest");
     return log ->
-        log.with("days", ((YamlValue.Keys) log.get("days")).inOrder(date, rest));
+        log.with("days", ((YamlValue.Keys) log.get("days")).inOrder(date, rest, Comparator.naturalOrder()));
   }
 
   private static UnaryOperator<YamlValue.Keys> accepted() {

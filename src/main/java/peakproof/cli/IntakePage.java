@@ -3,9 +3,12 @@ package peakproof.cli;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import peakproof.document.Place;
 import peakproof.document.YamlValue;
 import peakproof.intake.Decision;
 import peakproof.intake.Incoming;
@@ -25,35 +28,51 @@ final class IntakePage {
   private int taken;
   private int skipped;
 
-  private record Line(String day, String session, String from, String verdict) {}
+  private @Nullable LocalDate last;
+
+  private record Line(Place place, String day, String session, String verdict) {
+    String from() {
+      return place.file() + ":" + place.line();
+    }
+  }
 
   /** Takes in what came of a file. */
   void add(Received received, List<Decision> decisions) {
+    List<Line> its = new ArrayList<>();
     for (Decision decision : decisions) {
       Incoming session = decision.session();
       String left = decision.left().isEmpty() ? "" : ", without " + decision.left() + " (its day is on one line)";
+      boolean later = decision.taken() && (last == null || session.date().isAfter(last));
+      last = later ? session.date() : last;
       taken += decision.taken() ? 1 : 0;
       skipped += decision.taken() ? 0 : 1;
-      lines.add(
+      its.add(
           new Line(
+              session.from(),
               day(session.date()),
               words(session),
-              session.from().file() + ":" + session.from().line(),
               decision.taken() ? "added" + left : "skipped: " + decision.why()));
     }
     for (Received.Passed passed : received.passed()) {
       skipped++;
-      lines.add(
+      its.add(
           new Line(
+              passed.from(),
               "",
               passed.what(),
-              passed.from().file() + ":" + passed.from().line(),
               "skipped: " + passed.why()));
     }
+    its.sort(Comparator.comparing(Line::place));
+    lines.addAll(its);
   }
 
   int taken() {
     return taken;
+  }
+
+  /** The last day that anything was added to; null when nothing was. */
+  @Nullable LocalDate last() {
+    return last;
   }
 
   static String day(LocalDate date) {
@@ -101,6 +120,6 @@ final class IntakePage {
               Printable.of(line.from()),
               Printable.of(line.verdict())));
     }
-    return text + "" + taken + " added, " + skipped + " skipped. " + done + "\n";
+    return text.toString() + taken + " added, " + skipped + " skipped. " + done + "\n";
   }
 }

@@ -1,5 +1,6 @@
 package peakproof.cli;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
@@ -13,10 +14,12 @@ import peakproof.document.Place;
 import peakproof.document.Quantity;
 import peakproof.document.Splice;
 import peakproof.document.Sport;
+import peakproof.document.YamlTree;
 import peakproof.document.YamlValue;
 import peakproof.intake.Decision;
 import peakproof.intake.Incoming;
 import peakproof.intake.LogBook;
+import peakproof.intake.LogMerge;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -162,16 +165,18 @@ final class LogAddCommand implements Callable<Integer> {
     Incoming session =
         new Incoming(
             new Place("", 1, 1), ((Quantity.Of<LocalDate>) day).value(), work.sport(), keys());
-    refuse(session);
-    Decision decision = target.merge().decide(List.of(session)).get(0);
+    refuse(session, target);
+    LogMerge merge = target.merge();
+    Decision decision = merge.decide(List.of(session)).get(0);
+    boolean rest = merge.saysRest(session.date());
     LogBook book = target.book();
     String words = IntakePage.day(session.date()) + "  " + IntakePage.words(session);
-    if (!decision.taken() && !(another && !String.valueOf(decision.why()).startsWith("the log says rest"))) {
+    if (!decision.taken() && (rest || !another)) {
       print(
           words
               + "  skipped: "
               + decision.why()
-              + (another ? "" : "; --another adds it all the same"));
+              + (rest ? "; take that out first" : "; --another adds it all the same"));
       return ExitCode.FINE.number();
     }
     String left = book.add(decision).left();
@@ -190,12 +195,14 @@ final class LogAddCommand implements Callable<Integer> {
   }
 
   /** Tells what is wrong with the session as if it stood in a log by itself. */
-  private void refuse(Incoming session) {
+  private void refuse(Incoming session, LogFile target) {
     LogBook alone = LogBook.begun();
     alone.add(Decision.of(session));
-    Splice.Result result = LogFile.open(log.resolveSibling("a-log-that-is-not-there.yaml"), house.named()).with(alone);
-    if (!result.faults().isEmpty()) {
-      throw wrong(said(result.faults().get(0)));
+    byte[] text = Splice.begun(alone.content()).getBytes(StandardCharsets.UTF_8);
+    YamlTree.Parsed parsed = YamlTree.read("", text);
+    List<Fault> faults = parsed.tree() == null ? parsed.faults() : target.wrong(parsed.tree());
+    if (!faults.isEmpty()) {
+      throw wrong(said(faults.get(0)));
     }
   }
 

@@ -10,6 +10,7 @@ import peakproof.document.Fault;
 import peakproof.document.LogReading;
 import peakproof.document.Place;
 import peakproof.document.Splice;
+import peakproof.document.Tree;
 import peakproof.intake.LogBook;
 import peakproof.intake.LogMerge;
 
@@ -57,39 +58,14 @@ final class LogFile {
     return splice == null ? LogBook.begun() : LogBook.of(splice.content());
   }
 
-  /** The faults the log would have. */
-  Splice.Result with(LogBook book) {
-    return document.with(
-        book.content(), tree -> Documents.readLog(document.file(), tree, house).faults());
+  /** What the log's own reader finds wrong with a text in its place. */
+  List<Fault> wrong(Tree tree) {
+    return Documents.readLog(document.file(), tree, house).faults();
   }
 
-  /**
-   * Writes the log when anything was added to it.
-   *
-   * @param tell is told what was done with the file, in a sentence, before it is done
-   */
+  /** Writes the log when anything was added; see {@link SplicedFile#finish}. */
   ExitCode finish(
       LogBook book, int added, boolean dryRun, Messages messages, Consumer<String> tell) {
-    if (added == 0) {
-      tell.accept(document.name() + " stays as it is.");
-      return ExitCode.FINE;
-    }
-    Splice.Result result = with(book);
-    String text = result.text();
-    if (text == null) {
-      messages.tell(result.faults());
-      messages.tell(document.name() + " stays as it is.");
-      return ExitCode.WRONG_DOCUMENT;
-    }
-    boolean begun = document.splice() == null;
-    if (dryRun) {
-      tell.accept(document.name() + (begun ? " would be begun" : " would change") + "; nothing was written.");
-      return ExitCode.FINE;
-    }
-    ExitCode written = document.write(text, messages);
-    if (written == ExitCode.FINE) {
-      tell.accept(document.name() + (begun ? " is begun." : " has them now."));
-    }
-    return written;
+    return document.finish(book.content(), added, dryRun, this::wrong, messages, tell);
   }
 }

@@ -1,6 +1,7 @@
 package peakproof.cli;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -34,6 +35,7 @@ import picocli.CommandLine.Spec;
     })
 final class LogImportCommand implements Callable<Integer> {
   private final Messages messages;
+  private final Surroundings surroundings;
 
   @Spec private CommandSpec command;
 
@@ -53,8 +55,9 @@ final class LogImportCommand implements Callable<Integer> {
   @Mixin private IntakeOptions intake = new IntakeOptions();
   @Mixin private HouseOption house = new HouseOption();
 
-  LogImportCommand(Messages messages) {
+  LogImportCommand(Messages messages, Surroundings surroundings) {
     this.messages = messages;
+    this.surroundings = surroundings;
   }
 
   @Override
@@ -85,8 +88,28 @@ final class LogImportCommand implements Callable<Integer> {
               .map(decision -> decision.taken() ? book.add(decision) : decision)
               .toList());
     }
-    return target.finish(book, page.taken(), intake.dryRun(), messages, done -> {
-      command.commandLine().getOut().print(page.text(done));
-    }).number();
+    tellFuture(page);
+    return target
+        .finish(
+            book,
+            page.taken(),
+            intake.dryRun(),
+            messages,
+            done -> command.commandLine().getOut().print(page.text(done)))
+        .number();
+  }
+
+  /** A day that has not come is most likely one whose month was taken for its day. */
+  private void tellFuture(IntakePage page) {
+    LocalDate today = LocalDate.now(surroundings.clock());
+    LocalDate last = page.last();
+    if (last != null && last.isAfter(today.plusDays(1))) {
+      messages.tell(
+          "peakproof: "
+              + last
+              + " is after today, "
+              + today
+              + "; check the dates, and 'dates:' in the mapping");
+    }
   }
 }

@@ -67,7 +67,8 @@ final class PlanImportCommand implements Callable<Integer> {
       }
     }
     Dossier dossier = reading.dossier();
-    Splice splice = dossier == null ? null : SplicedFile.open(file).splice();
+    SplicedFile document = SplicedFile.open(file);
+    Splice splice = document.splice();
     if (!faults.isEmpty() || dossier == null || splice == null) {
       messages.tell(faults);
       return ExitCode.WRONG_DOCUMENT.number();
@@ -75,31 +76,14 @@ final class PlanImportCommand implements Callable<Integer> {
     PlanSheet sheet = new PlanSheet(dossier.plan(), splice.content(), dossier.positions());
     IntakePage page = new IntakePage();
     all.forEach(received -> page.add(received, sheet.add(received.sessions())));
-    return finish(SplicedFile.open(file), sheet, page).number();
-  }
-
-  private ExitCode finish(SplicedFile document, PlanSheet sheet, IntakePage page) {
-    String done = document.name() + " stays as it is.";
-    ExitCode code = ExitCode.FINE;
-    if (page.taken() > 0) {
-      Splice.Result result =
-          document.with(
-              sheet.content(),
-              tree -> Documents.readAs(document.file(), tree, house.named()).faults());
-      String text = result.text();
-      if (text == null) {
-        messages.tell(result.faults());
-        messages.tell(done);
-        return ExitCode.WRONG_DOCUMENT;
-      }
-      code = intake.dryRun() ? code : document.write(text, messages);
-      done =
-          document.name()
-              + (intake.dryRun() ? " would change; nothing was written." : " has them now.");
-    }
-    if (code == ExitCode.FINE) {
-      command.commandLine().getOut().print(page.text(done));
-    }
-    return code;
+    return document
+        .finish(
+            sheet.content(),
+            page.taken(),
+            intake.dryRun(),
+            tree -> Documents.readAs(file, tree, house.named()).faults(),
+            messages,
+            done -> command.commandLine().getOut().print(page.text(done)))
+        .number();
   }
 }

@@ -62,7 +62,7 @@ public final class Program {
             .addSubcommand(new MeasuresCommand(messages, surroundings))
             .addSubcommand(
                 new CommandLine(new LogCommand())
-                    .addSubcommand(new LogImportCommand(messages))
+                    .addSubcommand(new LogImportCommand(messages, surroundings))
                     .addSubcommand(new LogAddCommand(messages)))
             .addSubcommand(
                 new CommandLine(new PlanCommand()).addSubcommand(new PlanImportCommand(messages)))

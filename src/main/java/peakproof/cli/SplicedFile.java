@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Fault;
@@ -94,8 +95,41 @@ final class SplicedFile {
     return wrong.isEmpty() ? result : new Splice.Result(null, wrong);
   }
 
-  /** Puts the text in the place of the file. */
-  ExitCode write(String text, Messages messages) {
+  /**
+   * Writes the file when anything was added to it.
+   *
+   * @param tell is told what was done with the file, in a sentence
+   */
+  ExitCode finish(
+      YamlValue.Keys content,
+      int added,
+      boolean dryRun,
+      Function<Tree, List<Fault>> reader,
+      Messages messages,
+      Consumer<String> tell) {
+    String unchanged = name() + " stays as it is.";
+    Splice.Result result = added == 0 ? null : with(content, reader);
+    String text = result == null ? null : result.text();
+    if (result != null && text == null) {
+      messages.tell(result.faults());
+      messages.tell(unchanged);
+      return ExitCode.WRONG_DOCUMENT;
+    }
+    boolean begun = splice == null;
+    ExitCode written = text == null || dryRun ? ExitCode.FINE : write(text, messages);
+    if (written == ExitCode.FINE) {
+      tell.accept(
+          text == null
+              ? unchanged
+              : name()
+                  + (dryRun
+                      ? (begun ? " would be begun" : " would have them") + "; nothing was written."
+                      : begun ? " is begun." : " has them now."));
+    }
+    return written;
+  }
+
+  private ExitCode write(String text, Messages messages) {
     try (Output output = Output.to(file)) {
       output.writer().write(text);
       output.finish();
@@ -106,7 +140,8 @@ final class SplicedFile {
               + file
               + "' ("
               + refused.getClass().getSimpleName()
-              + "); it is as it was");
+              + "); "
+              + (splice == null ? "nothing was written" : "it stays as it is"));
       return ExitCode.WRONG_USAGE;
     }
   }

@@ -27,6 +27,7 @@ public final class CsvSessions {
   private final Cells cells;
   private final CsvTable table;
   private final Map<Field, Integer> columns = new EnumMap<>(Field.class);
+  private int width;
   private final List<Incoming> sessions = new ArrayList<>();
   private final List<Received.Passed> passed = new ArrayList<>();
   private final List<Fault> faults = new ArrayList<>();
@@ -86,6 +87,7 @@ public final class CsvSessions {
 
   private void heading(CsvTable.Row heading) {
     List<String> names = heading.cells().stream().map(String::strip).toList();
+    width = names.size();
     mapping
         .columns()
         .forEach(
@@ -135,6 +137,16 @@ public final class CsvSessions {
 
   private void row(CsvTable.Row row) {
     int before = faults.size();
+    List<String> beyond = row.cells().subList(Math.min(width, row.cells().size()), row.cells().size());
+    if (beyond.stream().anyMatch(cell -> !cell.isBlank())) {
+      faults.add(
+          new Fault(
+              table.place(row, width),
+              "this row has " + row.cells().size() + " cells, the heading " + width,
+              "expected a cell for each column",
+              "put a cell that holds a '" + mapping.delimiter() + "' in double quotes"));
+      return;
+    }
     ColumnMapping.SportWord word = sport(row);
     Sport sport = word == null ? null : word.sport();
     if (word != null && sport == null) {

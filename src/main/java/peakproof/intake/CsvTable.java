@@ -7,9 +7,6 @@ import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -40,22 +37,10 @@ final class CsvTable {
 
   /** Reads a file's bytes; whatever is wrong with them is {@link #fault}. */
   static CsvTable read(String file, byte[] bytes, char delimiter) {
-    String text = "";
-    Fault unreadable = null;
-    try {
-      text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-    } catch (CharacterCodingException notText) {
-      unreadable =
-          new Fault(
-              new Place(file, 1, 1),
-              "this is not UTF-8 text",
-              "expected a table saved as CSV in UTF-8",
-              "choose UTF-8 where it is saved");
-    }
-    CsvTable table =
-        new CsvTable(file, delimiter, text.startsWith("\uFEFF") ? text.substring(1) : text);
-    table.fault = unreadable;
-    if (unreadable == null) {
+    PlainText text = PlainText.of(file, bytes);
+    CsvTable table = new CsvTable(file, delimiter, text.text());
+    table.fault = text.fault();
+    if (table.fault == null) {
       table.parse();
     }
     return table;

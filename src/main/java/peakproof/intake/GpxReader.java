@@ -1,6 +1,6 @@
 package peakproof.intake;
 
-import java.io.ByteArrayInputStream;
+import java.io.StringReader;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeParseException;
@@ -65,8 +65,12 @@ final class GpxReader {
   }
 
   static Outcome read(String file, byte[] bytes) {
+    PlainText text = PlainText.of(file, bytes);
+    if (text.fault() != null) {
+      return new Outcome(List.of(), text.fault());
+    }
     try {
-      XMLStreamReader xml = factory().createXMLStreamReader(new ByteArrayInputStream(bytes));
+      XMLStreamReader xml = factory().createXMLStreamReader(new StringReader(text.text()));
       GpxReader reader = new GpxReader(file, xml);
       reader.document();
       return new Outcome(reader.recordings, null);

@@ -43,6 +43,11 @@ public final class LogMerge {
         });
   }
 
+  /** True when the log calls a day a rest day. */
+  public boolean saysRest(LocalDate date) {
+    return restful.containsKey(date);
+  }
+
   private void know(LocalDate date, Session session, Positions positions) {
     for (Session each = session; each != null; each = each.then()) {
       Sport sport = each.sport();

@@ -1,5 +1,6 @@
 package peakproof.intake;
 
+import java.time.Duration;
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Place;
@@ -42,6 +43,6 @@ record TrackPoint(
 
   /** Seconds to a later point. */
   double secondsTo(TrackPoint later) {
-    return java.time.Duration.between(time, later.time).toMillis() / 1000.0;
+    return Duration.between(time, later.time).toNanos() / 1e9;
   }
 }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import peakproof.document.Sport;
 import peakproof.document.YamlValue;
 
 /** Writes sessions into what a log says. */
@@ -68,21 +69,27 @@ public final class LogBook {
     return value instanceof YamlValue.Keys keys ? keys : YamlValue.Keys.NONE;
   }
 
+  /** Free words end what a line can say of another sport, so they come last. */
   private static String line(Incoming session) {
-    List<String> words = new ArrayList<>(List.of(session.sport().word(), session.amount()));
-    for (String key : ON_ONE_LINE) {
+    List<String> words = new ArrayList<>();
+    for (String key : onOneLine(session)) {
       String text = session.text(key);
       if (!text.isEmpty()) {
         words.add(key.equals("rpe") ? "rpe" + text : text.replace(" ", ""));
       }
     }
-    return String.join(" ", words);
+    words.add(session.sport() == Sport.OTHER ? words.size() : 0, session.amount());
+    return session.sport().word() + " " + String.join(" ", words);
+  }
+
+  private static List<String> onOneLine(Incoming session) {
+    return session.sport().racing() ? ON_ONE_LINE : ON_ONE_LINE.subList(1, ON_ONE_LINE.size());
   }
 
   private static String left(Incoming session) {
     Map<String, YamlValue> keys = new LinkedHashMap<>(session.keys().entries());
     keys.remove(session.sport().word());
-    ON_ONE_LINE.forEach(keys::remove);
+    onOneLine(session).forEach(keys::remove);
     return String.join(", ", keys.keySet());
   }
 }

@@ -116,6 +116,21 @@ class LogImportTest {
   }
 
   @Test
+  void putsAnotherSportsWordsLastOnALine() {
+    write(log, "log:\n  format: 1\n  days:\n    2027-05-30: sleep 7h\n");
+    write(folder.resolve("m.yaml"), """
+        mapping:
+          format: 1
+          columns: {date: date, sport: sport, duration: duration, distance: distance, rpe: rpe}
+          sports: {Nordic walk: other}
+        """);
+    String mapping = folder.resolve("m.yaml").toString();
+    Run run = importing("2027-05-30,,Nordic walk,49min,5km,3,,\n", "--mapping", mapping);
+    assertThat(run.out()).contains("added, without distance (its day is on one line)");
+    assertThat(read(log)).endsWith("2027-05-30: sleep 7h; other rpe3 49min nordic walk\n");
+  }
+
+  @Test
   void takesAllOrNothing() {
     write(log, "log:\n  format: 1\n  days:\n    2027-05-29: rest\n");
     String before = read(log);
@@ -141,9 +156,9 @@ class LogImportTest {
 
   @Test
   void refusesARowWithACellTooMany() {
-    Run run = importing("2027-05-30,,run,49min,8,9km,5,road,\n");
+    Run run = importing("2027-05-30,,run,49min,8,9km,5,road,wet\n");
     assertThat(run.code()).isEqualTo(3);
-    assertThat(run.err()).contains(":2:35: this row has 9 cells, the heading 8");
+    assertThat(run.err()).contains(":2:36: this row has 9 cells, the heading 8");
   }
 
   @Test

@@ -123,9 +123,7 @@ final class IntakeOptions {
               + " --zone Europe/Oslo");
     }
     return contents(
-        file,
-        TRACK_LIMIT,
-        bytes -> GpxSessions.read(name(file), bytes, local, sport, where));
+        file, TRACK_LIMIT, bytes -> GpxSessions.read(name(file), bytes, local, sport, where));
   }
 
   /** What a table of planned sessions holds. */
@@ -174,7 +172,10 @@ final class IntakeOptions {
           : reader.read(bytes);
     } catch (IOException refused) {
       return wrong(
-          file, "this file cannot be opened", "expected one that may be read", "check its permissions");
+          file,
+          "this file cannot be opened",
+          "expected one that may be read",
+          "check its permissions");
     }
   }
 

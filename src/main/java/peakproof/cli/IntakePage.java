@@ -41,7 +41,10 @@ final class IntakePage {
     List<Line> its = new ArrayList<>();
     for (Decision decision : decisions) {
       Incoming session = decision.session();
-      String left = decision.left().isEmpty() ? "" : ", without " + decision.left() + " (its day is on one line)";
+      String left =
+          decision.left().isEmpty()
+              ? ""
+              : ", without " + decision.left() + " (its day is on one line)";
       boolean later = decision.taken() && (last == null || session.date().isAfter(last));
       last = later ? session.date() : last;
       taken += decision.taken() ? 1 : 0;
@@ -55,12 +58,7 @@ final class IntakePage {
     }
     for (Received.Passed passed : received.passed()) {
       skipped++;
-      its.add(
-          new Line(
-              passed.from(),
-              "",
-              passed.what(),
-              "skipped: " + passed.why()));
+      its.add(new Line(passed.from(), "", passed.what(), "skipped: " + passed.why()));
     }
     its.sort(Comparator.comparing(Line::place));
     lines.addAll(its);

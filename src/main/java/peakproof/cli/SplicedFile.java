@@ -82,9 +82,7 @@ final class SplicedFile {
    */
   Splice.Result with(YamlValue.Keys content, Function<Tree, List<Fault>> reader) {
     Splice.Result result =
-        splice == null
-            ? new Splice.Result(Splice.begun(content), List.of())
-            : splice.to(content);
+        splice == null ? new Splice.Result(Splice.begun(content), List.of()) : splice.to(content);
     String text = result.text();
     if (text == null) {
       return result;

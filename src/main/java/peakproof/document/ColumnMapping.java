@@ -41,34 +41,36 @@ public record ColumnMapping(
     }
   }
 
-  /** What a column can say; the word is that of a log, and of the column when there is no mapping. */
+  /**
+   * What a column can say; the word is that of a log, and of the column when there is no mapping.
+   */
   public enum Field {
     DATE,
     AT,
     SPORT,
     SESSION,
-    DURATION("s", "min", "h", "mm:ss", "h:mm", "h:mm:ss"),
-    DISTANCE("m", "km", "mi", "yd"),
+    DURATION,
+    DISTANCE,
     RPE,
     HEART_RATE,
     POWER,
-    CLIMB("m", "ft"),
+    CLIMB,
     WHERE,
     NOTE;
-
-    private final List<String> units;
-
-    Field(String... units) {
-      this.units = List.of(units);
-    }
 
     /** The word: {@code heart-rate}. */
     public String word() {
       return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
+    /** The units a column of bare numbers can have; none where there is no choice. */
     List<String> units() {
-      return units;
+      return switch (this) {
+        case DURATION -> List.of("s", "min", "h", "mm:ss", "h:mm", "h:mm:ss");
+        case DISTANCE -> List.of("m", "km", "mi", "yd");
+        case CLIMB -> List.of("m", "ft");
+        default -> List.of();
+      };
     }
   }
 

@@ -9,8 +9,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Adds to a document without touching what is there: comments, layout and line ends stay byte for
- * byte. Whoever wants an addition takes {@link #content}, adds to it and asks for {@link #to}; a key
- * goes where the wanted order puts it, a list's item likewise, indented as its neighbours are.
+ * byte. Whoever wants an addition takes {@link #content}, adds to it and asks for {@link #to}; a
+ * key goes where the wanted order puts it, a list's item likewise, indented as its neighbours are.
  *
  * <p>The new text is read again, and refused when it does not say exactly what was wanted.
  */

@@ -73,7 +73,8 @@ final class SpliceGround {
     Splice.Edit lines(@Nullable Place next, List<String> lines) {
       int column = begins.column();
       boolean own =
-          next != null && source.line(source.startOfLine(next.line())).substring(0, column - 1).isBlank();
+          next != null
+              && source.line(source.startOfLine(next.line())).substring(0, column - 1).isBlank();
       int line =
           next != null && own
               ? aboveComments(next.line(), column)

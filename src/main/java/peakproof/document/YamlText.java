@@ -24,9 +24,12 @@ final class YamlText {
       items.items().forEach(item -> lines.addAll(item(item)));
       return below(scalar(key, false) + ":", lines);
     }
-    return List.of(scalar(key, false) + ": " + (value instanceof YamlValue.Text text
-        ? scalar(text.text(), false)
-        : inBrackets(value)));
+    return List.of(
+        scalar(key, false)
+            + ": "
+            + (value instanceof YamlValue.Text text
+                ? scalar(text.text(), false)
+                : inBrackets(value)));
   }
 
   private static List<String> below(String heading, List<String> lines) {
@@ -48,9 +51,11 @@ final class YamlText {
     if (value instanceof YamlValue.Keys keys && !keys.entries().isEmpty()) {
       entries(keys).forEach(line -> lines.add((lines.isEmpty() ? "- " : STEP) + line));
     } else {
-      lines.add("- " + (value instanceof YamlValue.Text text
-          ? scalar(text.text(), false)
-          : inBrackets(value)));
+      lines.add(
+          "- "
+              + (value instanceof YamlValue.Text text
+                  ? scalar(text.text(), false)
+                  : inBrackets(value)));
     }
     return lines;
   }

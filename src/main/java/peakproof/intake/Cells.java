@@ -25,8 +25,10 @@ final class Cells {
       Pattern.compile(
           "(?<h>[0-9]{1,2})[:.](?<m>[0-9]{2})(?:[:.](?<s>[0-9]{2})(?:[.,][0-9]{1,9})?)?"
               + " ?(?<half>[AaPp]\\.?[Mm]\\.?)?(?<offset>Z|[+-][0-9]{2}:?[0-9]{2})?");
-  private static final Pattern GROUPED_BY_COMMAS = Pattern.compile("[0-9]{1,3}(,[0-9]{3})+(\\.[0-9]+)?");
-  private static final Pattern GROUPED_BY_POINTS = Pattern.compile("[0-9]{1,3}(\\.[0-9]{3})+(,[0-9]+)?");
+  private static final Pattern GROUPED_BY_COMMAS =
+      Pattern.compile("[0-9]{1,3}(,[0-9]{3})+(\\.[0-9]+)?");
+  private static final Pattern GROUPED_BY_POINTS =
+      Pattern.compile("[0-9]{1,3}(\\.[0-9]{3})+(,[0-9]+)?");
   private static final Pattern NUMBER = Pattern.compile("[0-9]{1,7}(?:\\.[0-9]+)?");
   private static final Pattern CLOCK =
       Pattern.compile("(?:(?<h>[0-9]{1,3}):)?(?<m>[0-9]{1,3}):(?<s>[0-9]{2})(?:\\.[0-9]{1,9})?");
@@ -134,8 +136,8 @@ final class Cells {
             + ", a time after it if there is one",
         "check the cell, or say another order in the mapping, such as 'dates: "
             + (mapping.dates() == ColumnMapping.DateOrder.DAY_MONTH_YEAR
-                ? ColumnMapping.DateOrder.MONTH_DAY_YEAR
-                : ColumnMapping.DateOrder.DAY_MONTH_YEAR)
+                    ? ColumnMapping.DateOrder.MONTH_DAY_YEAR
+                    : ColumnMapping.DateOrder.DAY_MONTH_YEAR)
                 .word()
             + "'");
   }
@@ -155,8 +157,7 @@ final class Cells {
   /** The number with a point for decimals, grouping taken out; the text itself when it is none. */
   String plain(String text) {
     if (mapping.decimalComma()) {
-      String whole =
-          GROUPED_BY_POINTS.matcher(text).matches() ? text.replace(".", "") : text;
+      String whole = GROUPED_BY_POINTS.matcher(text).matches() ? text.replace(".", "") : text;
       return whole.replace(',', '.');
     }
     return GROUPED_BY_COMMAS.matcher(text).matches() ? text.replace(",", "") : text;

@@ -160,7 +160,9 @@ final class GpxReader {
     boolean older = gpx && OLDER.equals(xml.getNamespaceURI());
     throw new Wrong(
         here(),
-        older ? "this is GPX 1.0" : gpx ? "this 'gpx' is not in the namespace of GPX 1.1" : "this is no GPX file",
+        older
+            ? "this is GPX 1.0"
+            : gpx ? "this 'gpx' is not in the namespace of GPX 1.1" : "this is no GPX file",
         "expected GPX 1.1, <gpx xmlns=\"" + NAMESPACE + "\">",
         older ? "export or convert it as GPX 1.1" : "choose GPX 1.1 where it is exported");
   }
@@ -220,7 +222,10 @@ final class GpxReader {
     if (point.time().isBefore(before.time())) {
       throw new Wrong(
           point.place(),
-          "this point is earlier than the one before it, " + before.place().line() + ":" + before.place().column(),
+          "this point is earlier than the one before it, "
+              + before.place().line()
+              + ":"
+              + before.place().column(),
           "expected the points in the order they were recorded",
           "sort them, or export the recording again");
     }
@@ -229,7 +234,11 @@ final class GpxReader {
     if (sameSegment && seconds > 0 && metres > IMPOSSIBLE_SPEED * Math.max(seconds, 1)) {
       throw new Wrong(
           point.place(),
-          "this point lies " + Amounts.distance(metres, false) + " from the one " + Amounts.duration(Math.max(1, seconds)) + " before it",
+          "this point lies "
+              + Amounts.distance(metres, false)
+              + " from the one "
+              + Amounts.duration(Math.max(1, seconds))
+              + " before it",
           "expected a way that someone can travel",
           "take the stray point out");
     }
@@ -278,17 +287,18 @@ final class GpxReader {
     }
     throw new Wrong(
         place,
-        text == null ? "this point has no '" + name + "'" : "'" + shortened(text) + "' is no '" + name + "'",
+        text == null
+            ? "this point has no '" + name + "'"
+            : "'" + shortened(text) + "' is no '" + name + "'",
         "expected degrees from -" + Math.round(limit) + " to " + Math.round(limit),
         "export the recording again");
   }
 
   private static Instant time(String text, Place place) throws Wrong {
     try {
-      Instant time = OffsetDateTime.parse(text).toInstant();
-      int year = OffsetDateTime.parse(text).getYear();
-      if (year >= 1980 && year < 2100) {
-        return time;
+      OffsetDateTime time = OffsetDateTime.parse(text);
+      if (time.getYear() >= 1980 && time.getYear() < 2100) {
+        return time.toInstant();
       }
     } catch (DateTimeParseException unreadable) {
       // told below, as a year that cannot be is

@@ -61,13 +61,12 @@ public final class GpxSessions {
         sessions.add(session(recording, track, its, zone, where));
       }
     }
-    return faults.isEmpty()
-        ? new Received(sessions, passed, faults)
-        : Received.wrong(faults);
+    return faults.isEmpty() ? new Received(sessions, passed, faults) : Received.wrong(faults);
   }
 
   private static @Nullable Sport sport(@Nullable String type) {
-    String word = type == null ? "" : type.toLowerCase(Locale.ROOT).replaceAll("[_ -]+", " ").strip();
+    String word =
+        type == null ? "" : type.toLowerCase(Locale.ROOT).replaceAll("[_ -]+", " ").strip();
     return WORDS.get(word);
   }
 

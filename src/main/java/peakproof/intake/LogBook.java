@@ -25,8 +25,7 @@ public final class LogBook {
 
   /** A log that is yet to be begun. */
   public static LogBook begun() {
-    return new LogBook(
-        YamlValue.Keys.NONE.with("log", YamlValue.Keys.NONE.with("format", "1")));
+    return new LogBook(YamlValue.Keys.NONE.with("log", YamlValue.Keys.NONE.with("format", "1")));
   }
 
   /** A log that was read without fault. */
@@ -61,7 +60,8 @@ public final class LogBook {
                   ? items.with(items.items().size(), session.keys())
                   : YamlValue.items(List.of(session.keys())));
     }
-    content = content.with("log", log.with(DAYS, days.inOrder(date, more, Comparator.naturalOrder())));
+    content =
+        content.with("log", log.with(DAYS, days.inOrder(date, more, Comparator.naturalOrder())));
     return new Decision(session, null, left);
   }
 

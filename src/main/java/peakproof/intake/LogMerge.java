@@ -52,8 +52,7 @@ public final class LogMerge {
     for (Session each = session; each != null; each = each.then()) {
       Sport sport = each.sport();
       if (sport != null) {
-        know(
-            date, new Known(sport, Extent.of(each), "the log has it, " + positions.of(each.at())));
+        know(date, new Known(sport, Extent.of(each), "the log has it, " + positions.of(each.at())));
       }
     }
   }
@@ -107,8 +106,7 @@ public final class LogMerge {
     List<Known> free = new ArrayList<>(its);
     for (Pair pair : pairs(some, its, sessions)) {
       Known entry = its.get(pair.known());
-      if (!decisions.containsKey(pair.incoming()) && free.contains(entry)) {
-        removeOnce(free, entry);
+      if (!decisions.containsKey(pair.incoming()) && free.remove(entry)) {
         Incoming session = sessions.get(pair.incoming());
         decisions.put(pair.incoming(), Decision.skipped(session, entry.told()));
       }
@@ -142,20 +140,10 @@ public final class LogMerge {
     Extent extent = Extent.of(session);
     for (Known entry : free) {
       if (extent.likeness(entry.extent()) == Extent.Likeness.PERHAPS) {
-        removeOnce(free, entry);
-        return Decision.skipped(
-            session, "perhaps " + entry.told() + ", with no length to compare");
+        free.remove(entry);
+        return Decision.skipped(session, "perhaps " + entry.told() + ", with no length to compare");
       }
     }
     return Decision.of(session);
-  }
-
-  private static void removeOnce(List<Known> free, Known entry) {
-    for (int i = 0; i < free.size(); i++) {
-      if (free.get(i) == entry) {
-        free.remove(i);
-        return;
-      }
-    }
   }
 }

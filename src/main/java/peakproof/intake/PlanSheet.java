@@ -33,9 +33,7 @@ public final class PlanSheet {
     this.content = (YamlValue.Keys) content;
     plan.weeks()
         .forEach(
-            week ->
-                week.days()
-                    .forEach((day, its) -> take(week.starts(), day, its, positions)));
+            week -> week.days().forEach((day, its) -> take(week.starts(), day, its, positions)));
   }
 
   private void take(LocalDate monday, DayOfWeek day, PlanDay written, Positions positions) {
@@ -90,8 +88,7 @@ public final class PlanSheet {
     content =
         content.with(
             "plan",
-            plan.with(
-                "weeks", there ? weeks.replacing(index, filled) : weeks.with(index, filled)));
+            plan.with("weeks", there ? weeks.replacing(index, filled) : weeks.with(index, filled)));
   }
 
   /** Where a week is, or else where it belongs. */
@@ -116,8 +113,7 @@ public final class PlanSheet {
 
   private static YamlValue.Keys filled(YamlValue.Keys week, Incoming session) {
     String key = week.get("like") == null ? "days" : "but";
-    YamlValue.Keys days =
-        week.get(key) instanceof YamlValue.Keys keys ? keys : YamlValue.Keys.NONE;
+    YamlValue.Keys days = week.get(key) instanceof YamlValue.Keys keys ? keys : YamlValue.Keys.NONE;
     String day = session.date().getDayOfWeek().name().substring(0, 3).toLowerCase(Locale.ROOT);
     YamlValue.Items its =
         days.get(day) instanceof YamlValue.Items items ? items : YamlValue.items(List.of());

@@ -90,8 +90,7 @@ record Track(
     while (from < segment.size()) {
       TrackPoint anchor = segment.get(from);
       int last = from;
-      while (last + 1 < segment.size()
-          && anchor.metresTo(segment.get(last + 1)) <= PAUSE_METRES) {
+      while (last + 1 < segment.size() && anchor.metresTo(segment.get(last + 1)) <= PAUSE_METRES) {
         last++;
       }
       if (anchor.secondsTo(segment.get(last)) > PAUSE_SECONDS) {

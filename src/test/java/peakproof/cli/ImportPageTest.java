@@ -54,7 +54,11 @@ class ImportPageTest {
   private String replay(String line) {
     String[] arguments =
         Arrays.stream(line.strip().substring("$ ./peakproof ".length()).split(" ", -1))
-            .map(word -> word.matches("\\w+\\.(?:yaml|csv|gpx)") ? folder.resolve(word).toString() : word)
+            .map(
+                word ->
+                    word.matches("\\w+\\.(?:yaml|csv|gpx)")
+                        ? folder.resolve(word).toString()
+                        : word)
             .toArray(String[]::new);
     Run run = Run.of(arguments);
     return line + (run.out() + run.err()).replace(folder + "/", "");

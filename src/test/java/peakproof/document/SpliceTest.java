@@ -40,7 +40,9 @@ class SpliceTest {
   private static UnaryOperator<YamlValue.Keys> day(String date) {
     YamlValue rest = new YamlValue.Text("rest");
     return log ->
-        log.with("days", ((YamlValue.Keys) log.get("days")).inOrder(date, rest, Comparator.naturalOrder()));
+        log.with(
+            "days",
+            ((YamlValue.Keys) log.get("days")).inOrder(date, rest, Comparator.naturalOrder()));
   }
 
   private static UnaryOperator<YamlValue.Keys> accepted() {
@@ -98,7 +100,8 @@ class SpliceTest {
                   weeks: {2027-04-26: lighter}
                 """,
                 day("2027-05-02")))
-        .contains("          # no comment\n      # said later\n    2027-05-02: rest\n  # of the log\n");
+        .contains(
+            "          # no comment\n      # said later\n    2027-05-02: rest\n  # of the log\n");
   }
 
   @Test
@@ -110,9 +113,7 @@ class SpliceTest {
         .isEqualTo(
             "log:\n  days:\n    2027-05-01:\n      pain:\n      - site: knee\n    2027-05-02: rest\n"
                 + "  format: 1\n");
-    assertThat(
-            spliced(
-                "plan:\n  accepted:\n  - rule: a\n    because: b\n  aims: []\n", accepted()))
+    assertThat(spliced("plan:\n  accepted:\n  - rule: a\n    because: b\n  aims: []\n", accepted()))
         .isEqualTo(
             "plan:\n  accepted:\n  - rule: a\n    because: b\n  - rule: swim-none\n    because:"
                 + " 'pool closed, lake too: cold'\n  aims: []\n");
@@ -175,7 +176,8 @@ class SpliceTest {
   /** What was written stays, line for line, in real files at whatever place something is added. */
   @Test
   void keepsEveryLineOfTheDemoFiles() throws IOException {
-    for (String file : List.of("plans/tove/log.yaml", "plans/gwen/log.yaml", "rules/base/log.yaml")) {
+    for (String file :
+        List.of("plans/tove/log.yaml", "plans/gwen/log.yaml", "rules/base/log.yaml")) {
       String text = Files.readString(Path.of(file), StandardCharsets.UTF_8);
       for (int seed = 0; seed < 40; seed++) {
         Random random = new Random(seed);

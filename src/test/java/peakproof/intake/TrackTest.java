@@ -49,7 +49,9 @@ class TrackTest {
           seconds += way.doubleValue() < Track.PAUSE_METRES ? 0 : time.toSeconds();
         }
       }
-      assertThat(mine.metres()).as("seed %d", seed).isCloseTo(metres, Percentage.withPercentage(0.01));
+      assertThat(mine.metres())
+          .as("seed %d", seed)
+          .isCloseTo(metres, Percentage.withPercentage(0.01));
       assertThat(mine.movingSeconds()).as("seed %d", seed).isEqualTo(seconds);
     }
   }
@@ -84,7 +86,8 @@ class TrackTest {
   @Test
   void leavesOutWhatLiesBetweenSegments() {
     Track whole = track(Tracks.file("run", List.of(line(0, 21, 0.001, 60))));
-    Track split = track(Tracks.file("run", List.of(line(0, 11, 0.001, 60), line(11, 10, 0.001, 60))));
+    Track split =
+        track(Tracks.file("run", List.of(line(0, 11, 0.001, 60), line(11, 10, 0.001, 60))));
     assertThat(whole.movingSeconds()).isEqualTo(1_200);
     assertThat(split.movingSeconds()).isEqualTo(1_140);
     assertThat(split.metres()).isCloseTo(whole.metres() * 19 / 20, within(0.1));

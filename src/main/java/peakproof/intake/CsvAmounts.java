@@ -52,9 +52,10 @@ final class CsvAmounts {
             ? null
             : columns.read(row, Field.DURATION, text -> cells.seconds(text, duration.unit()));
     String distance = united(row, Field.DISTANCE);
-    boolean timed = seconds != null && Math.round(seconds) > 0;
+    boolean timed = false;
     YamlValue.Keys keys = YamlValue.Keys.NONE;
-    if (timed) {
+    if (seconds != null && Math.round(seconds) > 0) {
+      timed = true;
       String words = sport == Sport.OTHER && !planned ? " " + otherWord(row) : "";
       keys = keys.with(sport.word(), (Amounts.duration(seconds) + words).strip());
     }
@@ -111,7 +112,8 @@ final class CsvAmounts {
         || (number != null && number == 0 && field != Field.CLIMB)) {
       return null;
     }
-    boolean bare = number != null && column.unit() != null;
-    return bare ? Amounts.decimal(number, 3) + column.unit() : cells.plain(text);
+    return number != null && column.unit() != null
+        ? Amounts.decimal(number, 3) + column.unit()
+        : cells.plain(text);
   }
 }

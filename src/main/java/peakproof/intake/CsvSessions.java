@@ -2,6 +2,7 @@ package peakproof.intake;
 
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -90,22 +91,21 @@ public final class CsvSessions {
   private void row(CsvTable.Row row) {
     int before = columns.faults().size();
     ColumnMapping.SportWord word = sport(row);
-    Sport sport = word == null ? null : word.sport();
-    if (word != null && sport == null) {
+    if (word != null && word.sport() == null) {
       pass(row, columns.text(row, Field.SPORT), "the mapping skips it");
       return;
     }
     Cells.Moment moment = moment(row);
     LocalTime at = columns.read(row, Field.AT, cells::timeOfDay);
-    if (sport == null || moment == null) {
+    Sport sport = word == null ? null : word.sport();
+    if (word == null || sport == null || moment == null) {
       return;
     }
     YamlValue.Keys keys = new CsvAmounts(columns, mapping, cells, planned).of(row, sport);
     String where = place(row, word);
     keys = where == null ? keys : keys.with("where", where);
-    LocalTime start = at == null ? moment.time() : at;
-    boolean known = start != null && !(at == null && start.equals(LocalTime.MIDNIGHT));
-    keys = known ? keys.with("at", start.withSecond(0).withNano(0).toString()) : keys;
+    LocalTime start = at == null ? begun(moment) : at;
+    keys = start == null ? keys : keys.with("at", start.truncatedTo(ChronoUnit.MINUTES).toString());
     String note = note(columns.text(row, Field.NOTE));
     keys = note.isEmpty() ? keys : keys.with("note", note);
     if (columns.faults().size() > before) {
@@ -121,6 +121,11 @@ public final class CsvSessions {
     } else {
       sessions.add(new Incoming(place(row), moment.date(), sport, keys));
     }
+  }
+
+  /** A day alone is often written with midnight behind it. */
+  private static @Nullable LocalTime begun(Cells.Moment moment) {
+    return LocalTime.MIDNIGHT.equals(moment.time()) ? null : moment.time();
   }
 
   private Cells.@Nullable Moment moment(CsvTable.Row row) {

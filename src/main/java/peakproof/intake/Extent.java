@@ -87,14 +87,14 @@ record Extent(@Nullable Double seconds, @Nullable Double metres, @Nullable Local
     }
     boolean timed = seconds != null && other.seconds != null;
     boolean measured = metres != null && other.metres != null;
-    boolean near =
-        (timed && near(seconds, other.seconds, SECONDS))
-            || (measured && near(metres, other.metres, METRES));
+    boolean near = near(seconds, other.seconds, SECONDS) || near(metres, other.metres, METRES);
     return near ? Likeness.SAME : timed || measured ? Likeness.OTHER : Likeness.PERHAPS;
   }
 
-  private static boolean near(double one, double other, double least) {
-    return Math.abs(one - other) <= Math.max(least, SHARE * Math.max(one, other));
+  private static boolean near(@Nullable Double one, @Nullable Double other, double least) {
+    return one != null
+        && other != null
+        && Math.abs(one - other) <= Math.max(least, SHARE * Math.max(one, other));
   }
 
   /** How far apart two of one session are: 0 for equal, to choose among several. */

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import peakproof.document.Plan;
 import peakproof.document.PlanDay;
 import peakproof.document.Positions;
@@ -74,7 +75,7 @@ public final class PlanSheet {
   }
 
   private void write(Incoming session) {
-    YamlValue.Keys plan = (YamlValue.Keys) content.entries().get("plan");
+    YamlValue.Keys plan = keys(content.get("plan"));
     YamlValue.Items weeks =
         plan.get("weeks") instanceof YamlValue.Items items ? items : YamlValue.items(List.of());
     LocalDate monday = session.date().with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
@@ -82,7 +83,7 @@ public final class PlanSheet {
     boolean there = index < weeks.items().size() && monday.equals(starts(weeks.items().get(index)));
     YamlValue.Keys week =
         there
-            ? (YamlValue.Keys) weeks.items().get(index)
+            ? keys(weeks.items().get(index))
             : YamlValue.Keys.NONE.with(STARTS, monday.toString());
     YamlValue.Keys filled = filled(week, session);
     content =
@@ -108,12 +109,16 @@ public final class PlanSheet {
 
   private static LocalDate starts(YamlValue week) {
     return LocalDate.parse(
-        ((YamlValue.Text) ((YamlValue.Keys) week).entries().get(STARTS)).text().strip());
+        keys(week).get(STARTS) instanceof YamlValue.Text text ? text.text().strip() : "");
+  }
+
+  private static YamlValue.Keys keys(@Nullable YamlValue value) {
+    return value instanceof YamlValue.Keys keys ? keys : YamlValue.Keys.NONE;
   }
 
   private static YamlValue.Keys filled(YamlValue.Keys week, Incoming session) {
     String key = week.get("like") == null ? "days" : "but";
-    YamlValue.Keys days = week.get(key) instanceof YamlValue.Keys keys ? keys : YamlValue.Keys.NONE;
+    YamlValue.Keys days = keys(week.get(key));
     String day = session.date().getDayOfWeek().name().substring(0, 3).toLowerCase(Locale.ROOT);
     YamlValue.Items its =
         days.get(day) instanceof YamlValue.Items items ? items : YamlValue.items(List.of());

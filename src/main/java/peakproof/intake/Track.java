@@ -55,9 +55,10 @@ record Track(
         double seconds = from.secondsTo(to);
         metres += from.metresTo(to);
         moving += paused[i] ? 0 : seconds;
-        boolean read = from.heartRate() != null && to.heartRate() != null;
-        if (read && !paused[i] && seconds <= READING_SECONDS) {
-          beats += seconds * (from.heartRate() + to.heartRate()) / 2;
+        Double before = from.heartRate();
+        Double after = to.heartRate();
+        if (before != null && after != null && !paused[i] && seconds <= READING_SECONDS) {
+          beats += seconds * (before + after) / 2;
           measured += seconds;
         }
       }

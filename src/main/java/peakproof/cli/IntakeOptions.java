@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.ColumnMapping;
 import peakproof.document.Fault;
@@ -72,7 +73,7 @@ final class IntakeOptions {
   }
 
   /** The faults of the mapping; none when there is no mapping file. A usage fault comes first. */
-  List<Fault> prepare() {
+  private List<Fault> prepare() {
     zone();
     checked("--where", where == null ? null : Quantity.whereabouts(where));
     if (mappingFile == null) {
@@ -101,6 +102,18 @@ final class IntakeOptions {
               + not.instead());
     }
     return value == null ? null : value.orNull();
+  }
+
+  /**
+   * What all files hold.
+   *
+   * @param faults those of the document; the files are read when there are none, and theirs added
+   */
+  List<Received> all(List<Path> files, Function<Path, Received> read, List<Fault> faults) {
+    faults.addAll(prepare());
+    List<Received> all = faults.isEmpty() ? files.stream().map(read).toList() : List.of();
+    all.forEach(received -> faults.addAll(received.faults()));
+    return all;
   }
 
   /** What a file of things done holds. */

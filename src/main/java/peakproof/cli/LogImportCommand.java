@@ -64,15 +64,7 @@ final class LogImportCommand implements Callable<Integer> {
   public Integer call() {
     LogFile target = LogFile.open(log, house.named());
     List<Fault> faults = new ArrayList<>(target.faults());
-    faults.addAll(intake.prepare());
-    List<Received> all = new ArrayList<>();
-    if (faults.isEmpty()) {
-      for (Path file : files) {
-        Received received = intake.done(file);
-        faults.addAll(received.faults());
-        all.add(received);
-      }
-    }
+    List<Received> all = intake.all(files, intake::done, faults);
     if (!faults.isEmpty()) {
       messages.tell(faults);
       return ExitCode.WRONG_DOCUMENT.number();

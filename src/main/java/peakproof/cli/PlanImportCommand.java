@@ -57,15 +57,7 @@ final class PlanImportCommand implements Callable<Integer> {
     Path file = Files.isDirectory(plan) ? plan.resolve("plan.yaml") : plan;
     Reading reading = Documents.read(file, house.named());
     List<Fault> faults = new ArrayList<>(reading.faults());
-    faults.addAll(intake.prepare());
-    List<Received> all = new ArrayList<>();
-    if (faults.isEmpty()) {
-      for (Path table : files) {
-        Received received = intake.planned(table);
-        faults.addAll(received.faults());
-        all.add(received);
-      }
-    }
+    List<Received> all = intake.all(files, intake::planned, faults);
     Dossier dossier = reading.dossier();
     SplicedFile document = SplicedFile.open(file);
     Splice splice = document.splice();

@@ -27,11 +27,15 @@ class ArchitectureTest {
           .definedBy("peakproof.fact..")
           .layer("measure")
           .definedBy("peakproof.measure..")
+          .layer("intake")
+          .definedBy("peakproof.intake..")
           .layer("document")
           .definedBy("peakproof.document..")
           .whereLayer("cli")
           .mayNotBeAccessedByAnyLayer()
           .whereLayer("report")
+          .mayOnlyBeAccessedByLayers("cli")
+          .whereLayer("intake")
           .mayOnlyBeAccessedByLayers("cli")
           .whereLayer("audit")
           .mayOnlyBeAccessedByLayers("cli", "report")
@@ -41,6 +45,15 @@ class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("cli", "report", "audit", "rule")
           .whereLayer("measure")
           .mayOnlyBeAccessedByLayers("cli", "report", "audit", "rule", "fact");
+
+  @ArchTest
+  static final ArchRule INTAKE =
+      noClasses()
+          .that()
+          .resideInAPackage("peakproof.intake..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("peakproof.measure..", "peakproof.fact..", "peakproof.rule..");
 
   @ArchTest
   static final ArchRule DROOLS =

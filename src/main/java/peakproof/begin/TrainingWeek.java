@@ -1,0 +1,161 @@
+package peakproof.begin;
+
+import java.time.DayOfWeek;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The sessions of one week, by its shares of swim, ride and run: what the long sessions leave goes
+ * to the midweek ones, and what these leave to the easy day. Bounds of each: common practice, no
+ * source.
+ */
+final class TrainingWeek {
+  private static final int RUN_OFF_MIDWEEK = 20;
+  private static final int EASY_LEAST = 30;
+
+  private final Brief brief;
+  private final Frame.Week week;
+  private final WeekAmounts amounts;
+  private final Map<DayOfWeek, Slots.Role> roles;
+  private final boolean rehearsal;
+  private final Swims swims;
+  private final Rides rides;
+
+  /**
+   * @param rehearsal true for the week of the dress rehearsal
+   */
+  TrainingWeek(
+      Brief brief,
+      Frame.Week week,
+      WeekAmounts amounts,
+      Map<DayOfWeek, Slots.Role> roles,
+      boolean rehearsal) {
+    this.brief = brief;
+    this.week = week;
+    this.amounts = amounts;
+    this.roles = roles;
+    this.rehearsal = rehearsal;
+    this.swims = new Swims(brief);
+    this.rides = new Rides(brief);
+  }
+
+  Map<DayOfWeek, List<Work>> days() {
+    Map<DayOfWeek, List<Work>> days = new EnumMap<>(DayOfWeek.class);
+    roles.forEach((day, role) -> days.put(day, day(day, role)));
+    return days;
+  }
+
+  private List<Work> day(DayOfWeek day, Slots.Role role) {
+    return switch (role) {
+      case POOL -> List.of(swims.pool(week, amounts), strength());
+      case HARD_RIDE -> List.of(rides.midweek(week, midweekRide()));
+      case LONG_SWIM -> List.of(swims.longOne(week, amounts), paceRun());
+      case LONG_RUN -> List.of(longRun(day));
+      case LONG_RIDE -> List.of(rehearsal ? rehearsal() : longRide());
+      case EASY -> easyDay(day);
+    };
+  }
+
+  private Work longRide() {
+    return rides.longOne(week, amounts.longRide());
+  }
+
+  private Work longRun(DayOfWeek day) {
+    Work run = Work.of("run", Scalar.duration((int) amounts.longRun()) + " easy");
+    boolean afterRide = roles.get(day.minus(1)) == Slots.Role.LONG_RIDE;
+    return afterRide ? run.with("purpose", "back-to-back") : run;
+  }
+
+  private Work rehearsal() {
+    Double swim = brief.event().legs().swim();
+    int metres = swim == null ? 500 : (int) Math.ceil(swim * 0.3 / 100) * 100;
+    return swims
+        .beforeTheRide(metres)
+        .then(rides.rehearsal(week, amounts.longRide(), rehearsalRun()));
+  }
+
+  /** A quarter of the run, or 8 km (half 5 km), at the goal's pace or one easily held. */
+  private int rehearsalRun() {
+    Double leg = brief.event().legs().run();
+    double metres = Math.min(leg == null ? 5000 : leg / 4, fullDistance() ? 8000 : 5000);
+    Double goal = brief.plan().goal() == null ? null : brief.plan().goal().run();
+    double pace = leg == null || goal == null ? 390 : goal / leg * 1000;
+    return (int) Math.ceil((metres / 1000 * pace / 60 + 1) / 5) * 5;
+  }
+
+  private boolean fullDistance() {
+    return brief.distance() == peakproof.measure.DistanceClass.FULL;
+  }
+
+  private double runs() {
+    return amounts.week() * brief.practice().run();
+  }
+
+  private double offLongRide() {
+    return rehearsal ? rehearsalRun() : brief.practice().offLongRide();
+  }
+
+  /** Minutes of the run with race pace. */
+  private double midweekRun() {
+    double left = runs() - amounts.longRun() - offLongRide() - RUN_OFF_MIDWEEK;
+    return fives(Math.max(30, Math.min(60, left)));
+  }
+
+  private Work paceRun() {
+    int minutes = (int) midweekRun();
+    return switch (week.focus()) {
+      case BUILD -> shod(middle(minutes, 10, "10min race"));
+      case PEAK -> shod(middle(minutes, rehearsal ? 10 : 20, (rehearsal ? 10 : 20) + "min race"));
+      case TAPER -> shod("10min easy, 6x20s hard r1min, 10min easy");
+      case LIGHTER -> Work.of("run", minutes + "min easy");
+    };
+  }
+
+  private static String middle(int minutes, int race, String line) {
+    return "10min easy, " + line + ", " + Math.max(5, minutes - race - 10) + "min easy";
+  }
+
+  private static Work shod(String line) {
+    return Work.of("run", line).with("kit", "[race-shoes]");
+  }
+
+  private double midweekRide() {
+    double most = Math.min(75, brief.mostWeekday() - RUN_OFF_MIDWEEK);
+    double least = week.focus() == Frame.Focus.TAPER ? 40 : 45;
+    return fives(Math.min(Math.max(least, restOfRiding() * 0.55), Math.max(30, most)));
+  }
+
+  private double restOfRiding() {
+    return amounts.week() * brief.practice().bike() - amounts.longRide();
+  }
+
+  private List<Work> easyDay(DayOfWeek day) {
+    List<Work> easy = new ArrayList<>();
+    double most = Slots.isWeekend(day) ? 120 : Math.min(90, brief.mostWeekday());
+    double ride = fives(Math.min(most, restOfRiding() - midweekRide()));
+    if (ride >= EASY_LEAST) {
+      easy.add(rides.easy(ride));
+    }
+    double run =
+        runs() - amounts.longRun() - offLongRide() - RUN_OFF_MIDWEEK - midweekRun();
+    if (run >= EASY_LEAST || easy.isEmpty()) {
+      double minutes = fives(Math.max(EASY_LEAST, Math.min(50, run)));
+      easy.add(Work.of("run", Scalar.duration((int) minutes) + " easy"));
+    }
+    easy.add(strength());
+    return easy;
+  }
+
+  /** Short and light, so that it is kept up without a sore leg. */
+  private Work strength() {
+    return Work.of("strength", week.focus() == Frame.Focus.TAPER ? "15min" : "20min")
+        .with("for", "[core, balance]")
+        .with("load", "light");
+  }
+
+  private static double fives(double minutes) {
+    return Math.floor(minutes / 5) * 5;
+  }
+}

@@ -16,10 +16,17 @@ final class Frame {
    * @param size share of the hours a full week would have
    * @param longSize share of the longest sessions a full week would have
    */
-  record Week(LocalDate starts, Focus focus, int toRace, double size, double longSize) {
-    boolean isFull() {
-      return longSize == 1;
-    }
+  record Week(
+      LocalDate starts, Focus focus, int toRace, double size, double longSize, Trial trial) {
+  }
+
+  /** What a week tries out besides. */
+  enum Trial {
+    NOTHING,
+    /** The swim goal, while it can still be moved. */
+    GOAL_PACE,
+    /** The race in small, when nothing is left to try but time to mend what did not work. */
+    REHEARSAL
   }
 
   /** What a week is for, as the documents have it. */
@@ -54,16 +61,21 @@ final class Frame {
       double[] size = {0.40, 0.60, 0.75, 0.85};
       double[] longSize = {0.30, 0.50, 0.65, 0.75};
       int step = Math.min(toRace, size.length - 1);
-      return new Week(starts, Focus.TAPER, toRace, size[step], longSize[step]);
+      return new Week(starts, Focus.TAPER, toRace, size[step], longSize[step], Trial.NOTHING);
     }
     int beforeTaper = toRace - tapers;
     if (beforeTaper < peaks) {
-      boolean last = beforeTaper == 0 && peaks > 1;
-      return new Week(starts, Focus.PEAK, toRace, last ? 0.95 : 1, last ? 0.8 : 1);
+      if (beforeTaper == 0) {
+        boolean only = peaks == 1;
+        return new Week(
+            starts, Focus.PEAK, toRace, only ? 1 : 0.95, only ? 1 : 0.8, Trial.REHEARSAL);
+      }
+      Trial trial = beforeTaper == 1 ? Trial.GOAL_PACE : Trial.NOTHING;
+      return new Week(starts, Focus.PEAK, toRace, 1, 1, trial);
     }
     boolean lighter = cycle > 1 && (beforeTaper - peaks) % cycle == 0;
     return lighter
-        ? new Week(starts, Focus.LIGHTER, toRace, 0.7, 0.7)
-        : new Week(starts, Focus.BUILD, toRace, 1, 1);
+        ? new Week(starts, Focus.LIGHTER, toRace, 0.7, 0.7, Trial.NOTHING)
+        : new Week(starts, Focus.BUILD, toRace, 1, 1, Trial.NOTHING);
   }
 }

@@ -5,9 +5,9 @@ import org.jspecify.annotations.Nullable;
 
 /** For whom a skeleton is made. All numbers: common practice, no source. */
 enum Profile {
-  FIRST_TIMER(1.05, 1.10, 1.0, 3, 2),
+  FIRST_TIMER(1.05, 1.12, 1.0, 3, 2),
   EXPERIENCED(1.08, 1.15, 1.1, 3, 2),
-  MASTERS(1.05, 1.10, 1.0, 3, 2);
+  MASTERS(1.05, 1.12, 1.0, 3, 2);
 
   /** How much longer a week is than the best of the three before, at most. */
   final double weekGrowth;

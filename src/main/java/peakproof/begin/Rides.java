@@ -17,8 +17,8 @@ final class Rides {
   }
 
   /** The one ride of the week that is hard, and a short run off it. */
-  Work midweek(Frame.Week week, double minutes) {
-    String run = "run: " + (brief.isLong() ? 20 : 15) + "min easy";
+  Work midweek(Frame.Week week, double minutes, int off) {
+    String run = "run: " + off + "min easy";
     return Work.of("bike", midweekLine(week, (int) minutes)).then(new Work(run, List.of()));
   }
 

@@ -81,7 +81,7 @@ final class Skeleton {
       text.append("      focus: ").append(week.focus().name().toLowerCase(Locale.ROOT)).append('\n');
       text.append("      days:\n");
       Map<DayOfWeek, List<Work>> days =
-          new TrainingWeek(brief, week, amounts.get(i), roles, isRehearsal(week)).days();
+          new TrainingWeek(brief, week, amounts.get(i), roles).days();
       for (int day = 0; day < 7; day++) {
         write(text, week.starts().plusDays(day), days);
       }
@@ -94,17 +94,6 @@ final class Skeleton {
       case 1 -> "1 week to race week";
       default -> week.toRace() + " weeks to race week";
     };
-  }
-
-  /** In the last big week, when nothing is left to try but time to mend what did not work. */
-  private boolean isRehearsal(Frame.Week week) {
-    boolean lastPeak =
-        week.focus() == Frame.Focus.PEAK
-            && frame.stream()
-                .noneMatch(
-                    other ->
-                        other.focus() == Frame.Focus.PEAK && other.toRace() < week.toRace());
-    return brief.isLong() && lastPeak;
   }
 
   private void write(StringBuilder text, LocalDate date, Map<DayOfWeek, List<Work>> days) {

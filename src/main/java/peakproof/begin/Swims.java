@@ -5,8 +5,9 @@ import java.util.List;
 
 /** The swims of a skeleton. Lengths and rests: common practice, no source. */
 final class Swims {
-  private static final int LEAST = 1200;
+  private static final int LEAST = 1000;
   private static final int MOST = 4000;
+  private static final int SMALL = 1500;
 
   private final Brief brief;
 
@@ -19,20 +20,32 @@ final class Swims {
     double inAll =
         amounts.week() * brief.practice().swim() * 60 / brief.swimPace() * 100 - longMetres(amounts);
     int repetition = brief.practice().repetition();
-    double room = Math.max(LEAST, Math.min(MOST, inAll)) - 900;
+    boolean small = Math.max(least(), inAll) < SMALL;
+    double room = Math.max(least(), Math.min(MOST, inAll)) - (small ? 500 : 900);
     int count = (int) Math.max(2, Math.min(8, Math.floor(room / repetition)));
-    String easy = week.focus() == Frame.Focus.LIGHTER ? "easy" : "race";
+    String effort = week.focus() == Frame.Focus.LIGHTER ? " easy" : " race";
+    String set = count + "x" + repetition + effort + (repetition >= 400 ? " r30s" : " r20s");
     return Work.of(
             "swim",
-            "400 easy, 6x50 drill r15s, "
-                + count
-                + "x"
-                + repetition
-                + " "
-                + easy
-                + (repetition >= 400 ? " r30s" : " r20s")
-                + ", 200 easy")
+            small
+                ? "200 easy, 4x50 drill r15s, " + set + ", 100 easy"
+                : "400 easy, 6x50 drill r15s, " + set + ", 200 easy")
         .with("where", "pool");
+  }
+
+  /** As much of the race swim in hundreds at goal pace as the house takes for a test of it. */
+  Work goalPaceTest() {
+    Double leg = brief.event().legs().swim();
+    double share = brief.house().of("swim-goal-pace-test", "test");
+    int count = leg == null ? 10 : (int) Math.ceil(leg * share / 100);
+    return Work.of("swim", "300 easy, 4x50 drill r15s, " + count + "x100 race r10s, 100 easy")
+        .with("where", "pool");
+  }
+
+  /** Half the race swim, so that the test of the goal is no leap. */
+  private double least() {
+    Double leg = brief.event().legs().swim();
+    return Math.max(LEAST, leg == null ? 0 : leg / 2);
   }
 
   private static double longMetres(WeekAmounts amounts) {

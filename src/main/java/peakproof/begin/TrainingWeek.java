@@ -12,7 +12,9 @@ import java.util.Map;
  * source.
  */
 final class TrainingWeek {
-  private static final int RUN_OFF_MIDWEEK = 20;
+  /** Minutes of a week from which sessions have their usual size. */
+  private static final int USUAL_WEEK = 360;
+
   private static final int EASY_LEAST = 30;
 
   private final Brief brief;
@@ -23,20 +25,16 @@ final class TrainingWeek {
   private final Swims swims;
   private final Rides rides;
 
-  /**
-   * @param rehearsal true for the week of the dress rehearsal
-   */
   TrainingWeek(
       Brief brief,
       Frame.Week week,
       WeekAmounts amounts,
-      Map<DayOfWeek, Slots.Role> roles,
-      boolean rehearsal) {
+      Map<DayOfWeek, Slots.Role> roles) {
     this.brief = brief;
     this.week = week;
     this.amounts = amounts;
     this.roles = roles;
-    this.rehearsal = rehearsal;
+    this.rehearsal = brief.isLong() && week.trial() == Frame.Trial.REHEARSAL;
     this.swims = new Swims(brief);
     this.rides = new Rides(brief);
   }
@@ -49,13 +47,19 @@ final class TrainingWeek {
 
   private List<Work> day(DayOfWeek day, Slots.Role role) {
     return switch (role) {
-      case POOL -> List.of(swims.pool(week, amounts), strength());
-      case HARD_RIDE -> List.of(rides.midweek(week, midweekRide()));
+      case POOL -> List.of(poolSwim(), strength());
+      case HARD_RIDE -> List.of(rides.midweek(week, midweekRide(), runOffMidweek()));
       case LONG_SWIM -> List.of(swims.longOne(week, amounts), paceRun());
       case LONG_RUN -> List.of(longRun(day));
       case LONG_RIDE -> List.of(rehearsal ? rehearsal() : longRide());
       case EASY -> easyDay(day);
     };
+  }
+
+  private Work poolSwim() {
+    return week.trial() == Frame.Trial.GOAL_PACE
+        ? swims.goalPaceTest()
+        : swims.pool(week, amounts);
   }
 
   private Work longRide() {
@@ -65,7 +69,8 @@ final class TrainingWeek {
   private Work longRun(DayOfWeek day) {
     Work run = Work.of("run", Scalar.duration((int) amounts.longRun()) + " easy");
     boolean afterRide = roles.get(day.minus(1)) == Slots.Role.LONG_RIDE;
-    return afterRide ? run.with("purpose", "back-to-back") : run;
+    Work fuelled = amounts.longRun() >= Fuelling.FROM ? new Fuelling(brief).onRun(run) : run;
+    return afterRide ? fuelled.with("purpose", "back-to-back") : fuelled;
   }
 
   private Work rehearsal() {
@@ -89,6 +94,14 @@ final class TrainingWeek {
     return brief.distance() == peakproof.measure.DistanceClass.FULL;
   }
 
+  private boolean isSmall() {
+    return amounts.week() < USUAL_WEEK;
+  }
+
+  private int runOffMidweek() {
+    return isSmall() ? 10 : brief.isLong() ? 20 : 15;
+  }
+
   private double runs() {
     return amounts.week() * brief.practice().run();
   }
@@ -99,8 +112,8 @@ final class TrainingWeek {
 
   /** Minutes of the run with race pace. */
   private double midweekRun() {
-    double left = runs() - amounts.longRun() - offLongRide() - RUN_OFF_MIDWEEK;
-    return fives(Math.max(30, Math.min(60, left)));
+    double left = runs() - amounts.longRun() - offLongRide() - runOffMidweek();
+    return fives(Math.max(30, Math.min(brief.isLong() ? 60 : 35, left)));
   }
 
   private Work paceRun() {
@@ -122,8 +135,8 @@ final class TrainingWeek {
   }
 
   private double midweekRide() {
-    double most = Math.min(75, brief.mostWeekday() - RUN_OFF_MIDWEEK);
-    double least = week.focus() == Frame.Focus.TAPER ? 40 : 45;
+    double most = Math.min(75, brief.mostWeekday() - runOffMidweek());
+    double least = week.focus() == Frame.Focus.TAPER || isSmall() ? 40 : 45;
     return fives(Math.min(Math.max(least, restOfRiding() * 0.55), Math.max(30, most)));
   }
 
@@ -139,10 +152,9 @@ final class TrainingWeek {
       easy.add(rides.easy(ride));
     }
     double run =
-        runs() - amounts.longRun() - offLongRide() - RUN_OFF_MIDWEEK - midweekRun();
-    if (run >= EASY_LEAST || easy.isEmpty()) {
-      double minutes = fives(Math.max(EASY_LEAST, Math.min(50, run)));
-      easy.add(Work.of("run", Scalar.duration((int) minutes) + " easy"));
+        runs() - amounts.longRun() - offLongRide() - runOffMidweek() - midweekRun();
+    if (run >= EASY_LEAST) {
+      easy.add(Work.of("run", Scalar.duration((int) fives(Math.min(50, run))) + " easy"));
     }
     easy.add(strength());
     return easy;
@@ -150,7 +162,7 @@ final class TrainingWeek {
 
   /** Short and light, so that it is kept up without a sore leg. */
   private Work strength() {
-    return Work.of("strength", week.focus() == Frame.Focus.TAPER ? "15min" : "20min")
+    return Work.of("strength", week.focus() == Frame.Focus.TAPER || isSmall() ? "15min" : "20min")
         .with("for", "[core, balance]")
         .with("load", "light");
   }

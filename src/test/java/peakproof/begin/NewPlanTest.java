@@ -58,6 +58,7 @@ class NewPlanTest {
         .extracting(one -> one.severity() + " " + one.rule() + ": " + one.why())
         .filteredOn(one -> !one.startsWith("NOTE"))
         .isEmpty();
+    audit.findings().forEach(one -> System.out.println(distance + profile + " " + one.severity() + " " + one.rule() + ": " + one.why()));
     assertThat(audit.clear()).hasSizeGreaterThan(60);
   }
 

@@ -1,6 +1,5 @@
 package peakproof.begin;
 
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -41,18 +40,5 @@ public final class Answers {
 
   String required(String name) {
     return Objects.requireNonNull(given.get(name), name);
-  }
-
-  /** The parts of an answer such as {@code 3.8km/180km/42.2km}; none without an answer. */
-  List<String> parts(String name, String separator) {
-    String text = given.get(name);
-    return text == null ? List.of() : parts(text, separator, new ArrayList<>());
-  }
-
-  private static List<String> parts(String text, String separator, List<String> parts) {
-    for (String part : text.split(separator, -1)) {
-      parts.add(part.strip());
-    }
-    return parts;
   }
 }

@@ -20,7 +20,7 @@ record Brief(
   /** Pace where there is no goal, seconds per 100 m (common practice, no source). */
   private static final double SWIM_PACE = 130;
 
-  private static final double GROWN = 1.3;
+  private static final double GROWN = 4 / 3.0;
 
   Practice practice() {
     return Practice.of(distance);

@@ -15,7 +15,7 @@ final class Growth {
 
   /** Small amounts grow in small steps, or would not grow at all. */
   record Steps(double small, double until, double usual) {
-    static final Steps MINUTES = new Steps(1, 60, 5);
+    static final Steps MINUTES = new Steps(1, 100, 5);
     static final Steps METRES = new Steps(50, 1000, 100);
   }
 

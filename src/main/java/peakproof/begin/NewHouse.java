@@ -49,8 +49,8 @@ public final class NewHouse implements Beginning {
   public Draft draft(Answers answers) {
     String text =
         template()
-            .replace("NAME", Scalar.of(answers.required("name")))
-            .replace("PRESET", Scalar.of(answers.required("preset")));
+            .replace("PRESET", Scalar.of(answers.required("preset")))
+            .replace("CLUB", Scalar.of(answers.required("name")));
     String fault = Item.first(read(text).faults());
     return fault == null
         ? new Draft.Written(

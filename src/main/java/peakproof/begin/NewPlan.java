@@ -1,20 +1,23 @@
 package peakproof.begin;
 
 import java.nio.file.Path;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import peakproof.audit.Audit;
 import peakproof.audit.Auditor;
+import peakproof.document.Athlete;
 import peakproof.document.Documents;
 import peakproof.document.Dossier;
 import peakproof.document.Plan;
 import peakproof.document.Reading;
 import peakproof.measure.DistanceClass;
 import peakproof.rule.Resolution;
-import peakproof.rule.Ruleset;
 import peakproof.rule.Severity;
 
 /**
@@ -55,6 +58,20 @@ public final class NewPlan implements Beginning {
     if (dossier == null) {
       return new Draft.Refused(reasons(bare));
     }
+    LocalDate begins = PlanTime.begins(answers.text("starts"), dossier.plan().event().date());
+    String trouble = trouble(dossier.plan(), begins);
+    return trouble == null
+        ? drafted(dossier, begins, answers, head)
+        : new Draft.Refused(List.of(trouble));
+  }
+
+  private static @Nullable String trouble(Plan plan, LocalDate begins) {
+    Athlete.Available available = plan.athlete().available();
+    Set<DayOfWeek> daysOff = available == null ? Set.of() : available.daysOff();
+    return PlanTime.trouble(begins, plan.event().date(), daysOff);
+  }
+
+  private Draft drafted(Dossier dossier, LocalDate begins, Answers answers, PlanHead head) {
     Auditor judge = auditor.get();
     DistanceClass distance =
         DistanceClass.of(dossier.plan().event(), resolved(judge, dossier).constants());
@@ -62,11 +79,11 @@ public final class NewPlan implements Beginning {
       return new Draft.Refused(
           List.of("the event does not say which distance it is; write 'distance: full' into it"));
     }
-    Brief brief = brief(judge, dossier, distance, answers);
-    String trouble = PlanTime.trouble(brief);
-    return trouble == null
-        ? drafted(judge, brief, head, block(answers, brief))
-        : new Draft.Refused(List.of(trouble));
+    HouseNumbers numbers =
+        new HouseNumbers(judge.rules(), resolved(judge, dossier).settings());
+    Profile profile = Objects.requireNonNull(Profile.of(answers.required("profile")));
+    Brief brief = new Brief(dossier.plan(), distance, profile, begins, numbers);
+    return drafted(judge, brief, head, block(answers, brief));
   }
 
   private static List<String> reasons(Reading reading) {
@@ -75,19 +92,6 @@ public final class NewPlan implements Beginning {
 
   private static Resolution resolved(Auditor judge, Dossier dossier) {
     return Resolution.of(judge.rules(), dossier);
-  }
-
-  private static Brief brief(
-      Auditor judge, Dossier dossier, DistanceClass distance, Answers answers) {
-    Ruleset rules = judge.rules();
-    HouseNumbers numbers = new HouseNumbers(rules, resolved(judge, dossier).settings());
-    Profile profile = Objects.requireNonNull(Profile.of(answers.required("profile")));
-    return new Brief(
-        dossier.plan(),
-        distance,
-        profile,
-        PlanTime.begins(answers.text("starts"), dossier.plan().event().date()),
-        numbers);
   }
 
   private static Plan.Block block(Answers answers, Brief brief) {

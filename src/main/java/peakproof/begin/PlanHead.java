@@ -106,9 +106,10 @@ final class PlanHead {
 
   /** The event's file as the plan's folder sees it. */
   private String event() {
-    Path named = Path.of(answers.required("event"));
+    Path named = Path.of(answers.required("event")).toAbsolutePath().normalize();
     Path folder = Objects.requireNonNull(file.toAbsolutePath().normalize().getParent());
-    Path seen = named.isAbsolute() ? named : folder.relativize(named.toAbsolutePath().normalize());
+    boolean related = Objects.equals(named.getRoot(), folder.getRoot());
+    Path seen = related ? folder.relativize(named) : named;
     return seen.toString().replace('\\', '/');
   }
 

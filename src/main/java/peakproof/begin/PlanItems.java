@@ -42,7 +42,7 @@ final class PlanItems {
           Item.optional("open-water", "DATE", "The last swim in open water.",
               "When was the last swim in open water?", "2027-05-02", null,
               Item.athlete(answer -> "lately: {open-water: " + Scalar.of(answer) + "}")),
-          Item.optional("hours", "HOURS", "Hours a week there is time for; else 30% more than lately.",
+          Item.optional("hours", "HOURS", "Hours a week there is time for; else a third more than lately.",
               "How many hours a week is there time for?", "12h", null,
               Item.athlete(answer -> "available: {hours: " + Scalar.of(answer) + "}")),
           Item.optional("days-off", "DAYS", "Days without training, such as fri or mon,fri.",

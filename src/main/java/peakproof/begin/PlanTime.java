@@ -1,6 +1,8 @@
 package peakproof.begin;
 
+import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** From when to when a skeleton goes. */
@@ -20,25 +22,25 @@ final class PlanTime {
   }
 
   /** Why no weeks can be written, in words; null when they can. */
-  static @Nullable String trouble(Brief brief) {
-    LocalDate raceWeek = Frame.monday(brief.race());
-    if (!brief.begins().isBefore(raceWeek)) {
+  static @Nullable String trouble(LocalDate begins, LocalDate race, Set<DayOfWeek> daysOff) {
+    LocalDate raceWeek = Frame.monday(race);
+    if (!begins.isBefore(raceWeek)) {
       return "'--starts' is "
-          + brief.begins()
+          + begins
           + " and the race on "
-          + brief.race()
+          + race
           + "; expected a Monday before race week; write one up to "
           + raceWeek.minusWeeks(1);
     }
-    if (brief.begins().isBefore(raceWeek.minusWeeks(MOST_WEEKS))) {
+    if (begins.isBefore(raceWeek.minusWeeks(MOST_WEEKS))) {
       return "'--starts' is more than "
           + MOST_WEEKS
           + " weeks before the race; expected the last weeks; write one from "
           + raceWeek.minusWeeks(MOST_WEEKS);
     }
-    return brief.daysOff().size() > Slots.MOST_DAYS_OFF
+    return daysOff.size() > Slots.MOST_DAYS_OFF
         ? "'--days-off' names "
-            + brief.daysOff().size()
+            + daysOff.size()
             + " days; expected at most "
             + Slots.MOST_DAYS_OFF
             + ", or hard days would meet; take one out and move sessions by hand"

@@ -1,6 +1,7 @@
 package peakproof.begin;
 
 import java.util.List;
+import peakproof.measure.DistanceClass;
 
 /** The rides of a skeleton, with the runs off the bike. */
 final class Rides {
@@ -49,7 +50,9 @@ final class Rides {
 
   /** The long ride in race kit, race effort in the middle of it, and the run off it. */
   Work longOne(Frame.Week week, double minutes) {
-    return kitted(longLine(week, (int) minutes), minutes).then(off(week));
+    Work ride = kitted(longLine(week, (int) minutes), minutes);
+    boolean tries = week.trial() == Frame.Trial.REHEARSAL;
+    return (tries ? ride.with("practise", "[transition]") : ride).then(off(week));
   }
 
   /** The ride of the dress rehearsal. */
@@ -84,10 +87,15 @@ final class Rides {
     int usual = brief.practice().offLongRide();
     return switch (week.focus()) {
       case BUILD -> shod("run: " + Math.min(20, usual) + "min easy");
-      case PEAK -> fuelling.onRun(shod("run: " + offMinutes(usual) + "min race"));
+      case PEAK -> fuelling.onRun(shod("run: " + offMinutes(usual) + "min " + offEffort()));
       case TAPER -> shod("run: " + Math.min(15, usual) + "min race");
       case LIGHTER -> shod("run: " + Math.min(15, usual) + "min easy");
     };
+  }
+
+  /** Race effort over a sprint is hard, and one hard run a week is enough. */
+  private String offEffort() {
+    return brief.distance() == DistanceClass.SPRINT ? "steady" : "race";
   }
 
   /** As long as the house asks of one long brick. */

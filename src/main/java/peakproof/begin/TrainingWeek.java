@@ -16,6 +16,7 @@ final class TrainingWeek {
   private static final int USUAL_WEEK = 360;
 
   private static final int EASY_LEAST = 30;
+  private static final int EVENED = 40;
 
   private final Brief brief;
   private final Frame.Week week;
@@ -121,7 +122,11 @@ final class TrainingWeek {
     return switch (week.focus()) {
       case BUILD -> shod(middle(minutes, 10, "10min race"));
       case PEAK -> shod(middle(minutes, rehearsal ? 10 : 20, (rehearsal ? 10 : 20) + "min race"));
-      case TAPER -> shod("10min easy, 6x20s hard r1min, 10min easy");
+      case TAPER ->
+          shod(
+              brief.isLong()
+                  ? "10min easy, 6x20s hard r1min, 10min easy"
+                  : "8min easy, 4x20s hard r1min, 5min easy");
       case LIGHTER -> Work.of("run", minutes + "min easy");
     };
   }
@@ -147,17 +152,32 @@ final class TrainingWeek {
   private List<Work> easyDay(DayOfWeek day) {
     List<Work> easy = new ArrayList<>();
     double most = Slots.isWeekend(day) ? 120 : Math.min(90, brief.mostWeekday());
-    double ride = fives(Math.min(most, restOfRiding() - midweekRide()));
+    double run = easyRun();
+    double ride =
+        fives(Math.min(most, restOfRiding() - midweekRide() - (run > leftToRun() ? run : 0)));
+    Work running = Work.of("run", Scalar.duration((int) run) + " easy");
     if (ride >= EASY_LEAST) {
-      easy.add(rides.easy(ride));
-    }
-    double run =
-        runs() - amounts.longRun() - offLongRide() - runOffMidweek() - midweekRun();
-    if (run >= EASY_LEAST) {
-      easy.add(Work.of("run", Scalar.duration((int) fives(Math.min(50, run))) + " easy"));
+      Work riding = rides.easy(ride);
+      easy.add(run >= EASY_LEAST ? riding.then(running) : riding);
+    } else if (run >= EASY_LEAST) {
+      easy.add(running);
     }
     easy.add(strength());
     return easy;
+  }
+
+  private double leftToRun() {
+    return runs() - amounts.longRun() - offLongRide() - runOffMidweek() - midweekRun();
+  }
+
+  /** Takes time from the easy ride where the long run alone is too much of the running. */
+  private double easyRun() {
+    double others = offLongRide() + runOffMidweek() + midweekRun();
+    double most = brief.house().of("run-long-share", "most");
+    boolean lopsided = amounts.longRun() > most * (amounts.longRun() + others);
+    double takes = Math.min(EVENED, restOfRiding() - midweekRide() - EASY_LEAST);
+    double longest = brief.isLong() ? 50 : 35;
+    return fives(Math.min(longest, Math.max(leftToRun(), lopsided ? takes : 0)));
   }
 
   /** Short and light, so that it is kept up without a sore leg. */

@@ -116,9 +116,7 @@ record Brief(
   /** Minutes of one ride the house asks for; 0 without a goal for the bike. */
   double leastRide() {
     Double goal = plan.goal() == null ? null : plan.goal().bike();
-    return goal == null
-        ? 0
-        : goal / 60 * house.of("bike-longest-too-short", "longest", distance);
+    return goal == null ? 0 : goal / 60 * house.of("bike-longest-too-short", "longest", distance);
   }
 
   /** Minutes of the longest ride to come to. */

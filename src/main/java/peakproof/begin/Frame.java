@@ -17,8 +17,7 @@ final class Frame {
    * @param longSize share of the longest sessions a full week would have
    */
   record Week(
-      LocalDate starts, Focus focus, int toRace, double size, double longSize, Trial trial) {
-  }
+      LocalDate starts, Focus focus, int toRace, double size, double longSize, Trial trial) {}
 
   /** What a week tries out besides. */
   enum Trial {

@@ -79,8 +79,7 @@ public final class NewPlan implements Beginning {
       return new Draft.Refused(
           List.of("the event does not say which distance it is; write 'distance: full' into it"));
     }
-    HouseNumbers numbers =
-        new HouseNumbers(judge.rules(), resolved(judge, dossier).settings());
+    HouseNumbers numbers = new HouseNumbers(judge.rules(), resolved(judge, dossier).settings());
     Profile profile = Objects.requireNonNull(Profile.of(answers.required("profile")));
     Brief brief = new Brief(dossier.plan(), distance, profile, begins, numbers);
     return drafted(judge, brief, head, block(answers, brief));

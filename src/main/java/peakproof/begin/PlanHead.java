@@ -49,7 +49,10 @@ final class PlanHead {
     text.append("  athlete:\n    name: ").append(Scalar.of(answers.required("name"))).append('\n');
     one(text, "    born: ", answers.text("born"), "1988");
     String position = answers.text("position");
-    one(text, "    bike: ", position == null ? null : "{position: " + Scalar.of(position) + "}",
+    one(
+        text,
+        "    bike: ",
+        position == null ? null : "{position: " + Scalar.of(position) + "}",
         "{critical-power: 218W, position: aero}");
     text.append("    # experience: {years: 8, full: 3, half: 9}\n");
     text.append("    # mass: 62kg\n");
@@ -58,7 +61,8 @@ final class PlanHead {
     text.append("    #   - {date: 2027-05-08, swim: 400m, time: 6:28}\n");
     text.append("    #   - {date: 2027-05-02, bike: 20min, power: 231W}\n");
     text.append("    #   - {date: 2027-04-18, run: half-marathon, time: 1:41:30}\n");
-    text.append("    # health: {checked: 2027-02-10, contact: on file}    # stays with the coach\n");
+    text.append(
+        "    # health: {checked: 2027-02-10, contact: on file}    # stays with the coach\n");
     text.append("    available: ").append(available()).append('\n');
     text.append("    lately: ").append(lately());
     text.append("    # as stated; a log.yaml beside this file tells more\n");
@@ -71,8 +75,7 @@ final class PlanHead {
   private static final String GOAL =
       "{swim: 1:10:00, bike: 6:00:00, run: 3:50:00, transitions: 10min, total: 11:10:00}";
 
-  private static void one(
-      StringBuilder text, String key, @Nullable String value, String example) {
+  private static void one(StringBuilder text, String key, @Nullable String value, String example) {
     String commented = key.replaceFirst("^( +)", "$1# ");
     text.append(value == null ? commented + example : key + value).append('\n');
   }

@@ -1,5 +1,6 @@
 package peakproof.begin;
 
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -35,7 +36,7 @@ enum Profile {
   }
 
   String word() {
-    return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   /** A first-timer's midweek ride stays below the severe domain. */

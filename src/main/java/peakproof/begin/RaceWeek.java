@@ -42,11 +42,23 @@ final class RaceWeek {
   private List<Work> sessions() {
     boolean isLong = brief.isLong();
     return List.of(
-        Work.of("swim", "300 easy, 4x50 drill r15s, " + (isLong ? "4x200" : "4x100") + " race r20s, 100 easy")
+        Work.of(
+                "swim",
+                "300 easy, 4x50 drill r15s, "
+                    + (isLong ? "4x200" : "4x100")
+                    + " race r20s, 100 easy")
             .with("where", "pool"),
-        Work.of("bike", isLong ? "20min easy, 3x4min race r3min, 10min easy" : "10min easy, 3x3min race r3min, 10min easy")
+        Work.of(
+                "bike",
+                isLong
+                    ? "20min easy, 3x4min race r3min, 10min easy"
+                    : "10min easy, 3x3min race r3min, 10min easy")
             .with("kit", "[race-bike]"),
-        Work.of("run", isLong ? "15min easy, 4x20s hard r1min, 10min easy" : "10min easy, 4x20s hard r1min, 5min easy")
+        Work.of(
+                "run",
+                isLong
+                    ? "15min easy, 4x20s hard r1min, 10min easy"
+                    : "10min easy, 4x20s hard r1min, 5min easy")
             .with("kit", "[race-shoes]"),
         new Swims(brief).last());
   }

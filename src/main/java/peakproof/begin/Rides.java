@@ -100,7 +100,9 @@ final class Rides {
 
   /** As long as the house asks of one long brick. */
   private int offMinutes(int usual) {
-    return brief.isLong() ? (int) Math.max(usual, brief.house().of("brick-long-none", "run")) : usual;
+    return brief.isLong()
+        ? (int) Math.max(usual, brief.house().of("brick-long-none", "run"))
+        : usual;
   }
 
   private static Work shod(String line) {
@@ -110,7 +112,7 @@ final class Rides {
   private Work kitted(String line, double minutes) {
     Work ride = Work.of("bike", line).with("kit", "[race-bike, race-clothing]");
     if ("aero".equals(brief.plan().athlete().position())) {
-      ride = ride.with("aero", Scalar.duration((int) (minutes * IN_POSITION / 5) * 5));
+      ride = ride.with("aero", Scalar.duration(((int) (minutes * IN_POSITION / 5)) * 5));
     }
     return minutes >= Fuelling.FROM ? fuelling.onBike(ride) : ride;
   }

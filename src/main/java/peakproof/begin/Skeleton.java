@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
 
 /** The weeks of a plan, from what an athlete did lately to the race. */
 final class Skeleton {
@@ -35,18 +36,25 @@ final class Skeleton {
     Profile profile = brief.profile();
     double runGrowth = 1 + brief.house().of("run-session-spike", "longer");
     List<Double> weeks =
-        Growth.of(sizes, brief.latelyWeek(), brief.mostWeek(), profile.weekGrowth, Growth.Steps.MINUTES);
+        Growth.of(
+            sizes, brief.latelyWeek(), brief.mostWeek(), profile.weekGrowth, Growth.Steps.MINUTES);
     List<Double> rides =
-        Growth.of(longSizes, brief.latelyRide(), brief.longestRide(), profile.rideGrowth, Growth.Steps.MINUTES);
+        Growth.of(
+            longSizes,
+            brief.latelyRide(),
+            brief.longestRide(),
+            profile.rideGrowth,
+            Growth.Steps.MINUTES);
     List<Double> runs =
-        Growth.of(longSizes, brief.latelyRun(), brief.longestRun(), runGrowth, Growth.Steps.MINUTES);
+        Growth.of(
+            longSizes, brief.latelyRun(), brief.longestRun(), runGrowth, Growth.Steps.MINUTES);
     List<Double> swims =
-        Growth.of(swimSizes, brief.latelySwim(), brief.longestSwim(), SWIM_GROWTH, Growth.Steps.METRES);
+        Growth.of(
+            swimSizes, brief.latelySwim(), brief.longestSwim(), SWIM_GROWTH, Growth.Steps.METRES);
     List<WeekAmounts> amounts = new ArrayList<>();
     for (int i = 0; i < frame.size(); i++) {
       amounts.add(
-          new WeekAmounts(
-              weeks.get(i), rides.get(i), runs.get(i), Math.max(400, swims.get(i))));
+          new WeekAmounts(weeks.get(i), rides.get(i), runs.get(i), Math.max(400, swims.get(i))));
     }
     return amounts;
   }
@@ -54,13 +62,20 @@ final class Skeleton {
   /** Where the long sessions do not come as far as the house asks, in words. */
   List<String> shortfalls() {
     List<String> fallShort = new ArrayList<>();
-    longest("ride", amounts.stream().mapToDouble(WeekAmounts::longRide).max(), brief.leastRide(), fallShort);
-    longest("run", amounts.stream().mapToDouble(WeekAmounts::longRun).max(), brief.leastRun(), fallShort);
+    longest(
+        "ride",
+        amounts.stream().mapToDouble(WeekAmounts::longRide).max(),
+        brief.leastRide(),
+        fallShort);
+    longest(
+        "run",
+        amounts.stream().mapToDouble(WeekAmounts::longRun).max(),
+        brief.leastRun(),
+        fallShort);
     return fallShort;
   }
 
-  private static void longest(
-      String what, java.util.OptionalDouble comes, double wanted, List<String> into) {
+  private static void longest(String what, OptionalDouble comes, double wanted, List<String> into) {
     if (comes.orElse(0) < wanted) {
       into.add(
           "the longest "
@@ -78,10 +93,11 @@ final class Skeleton {
       Frame.Week week = frame.get(i);
       text.append("    # ").append(heading(week)).append('\n');
       text.append("    - starts: ").append(week.starts()).append('\n');
-      text.append("      focus: ").append(week.focus().name().toLowerCase(Locale.ROOT)).append('\n');
+      text.append("      focus: ")
+          .append(week.focus().name().toLowerCase(Locale.ROOT))
+          .append('\n');
       text.append("      days:\n");
-      Map<DayOfWeek, List<Work>> days =
-          new TrainingWeek(brief, week, amounts.get(i), roles).days();
+      Map<DayOfWeek, List<Work>> days = new TrainingWeek(brief, week, amounts.get(i), roles).days();
       for (int day = 0; day < 7; day++) {
         write(text, week.starts().plusDays(day), days);
       }

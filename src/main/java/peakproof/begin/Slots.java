@@ -25,18 +25,12 @@ final class Slots {
 
   /** What a day is for, in the order in which days are given away. */
   enum Role {
-    LONG_RIDE(SATURDAY, SUNDAY, FRIDAY, THURSDAY, WEDNESDAY, TUESDAY, MONDAY),
-    LONG_RUN(THURSDAY, WEDNESDAY, TUESDAY, MONDAY, FRIDAY, SUNDAY, SATURDAY),
-    HARD_RIDE(TUESDAY, MONDAY, WEDNESDAY, THURSDAY, FRIDAY, SUNDAY, SATURDAY),
-    LONG_SWIM(WEDNESDAY, FRIDAY, MONDAY, SUNDAY, TUESDAY, THURSDAY, SATURDAY),
-    POOL(MONDAY, FRIDAY, WEDNESDAY, SUNDAY, TUESDAY, THURSDAY, SATURDAY),
-    EASY(SUNDAY, FRIDAY, MONDAY, WEDNESDAY, THURSDAY, TUESDAY, SATURDAY);
-
-    private final List<DayOfWeek> preferred;
-
-    Role(DayOfWeek... preferred) {
-      this.preferred = List.of(preferred);
-    }
+    LONG_RIDE,
+    LONG_RUN,
+    HARD_RIDE,
+    LONG_SWIM,
+    POOL,
+    EASY
   }
 
   private Slots() {}
@@ -51,7 +45,7 @@ final class Slots {
     Map<DayOfWeek, Role> roles = new EnumMap<>(DayOfWeek.class);
     for (Role role : Role.values()) {
       boolean atWeekend = role == Role.LONG_RUN && weekendRun;
-      List<DayOfWeek> order = atWeekend ? List.of(SUNDAY, SATURDAY, FRIDAY) : role.preferred;
+      List<DayOfWeek> order = atWeekend ? List.of(SUNDAY, SATURDAY, FRIDAY) : preferred(role);
       order.stream()
           .filter(free::contains)
           .findFirst()
@@ -62,6 +56,17 @@ final class Slots {
               });
     }
     return roles;
+  }
+
+  private static List<DayOfWeek> preferred(Role role) {
+    return switch (role) {
+      case LONG_RIDE -> List.of(SATURDAY, SUNDAY, FRIDAY, THURSDAY, WEDNESDAY, TUESDAY, MONDAY);
+      case LONG_RUN -> List.of(THURSDAY, WEDNESDAY, TUESDAY, MONDAY, FRIDAY, SUNDAY, SATURDAY);
+      case HARD_RIDE -> List.of(TUESDAY, MONDAY, WEDNESDAY, THURSDAY, FRIDAY, SUNDAY, SATURDAY);
+      case LONG_SWIM -> List.of(WEDNESDAY, FRIDAY, MONDAY, SUNDAY, TUESDAY, THURSDAY, SATURDAY);
+      case POOL -> List.of(MONDAY, FRIDAY, WEDNESDAY, SUNDAY, TUESDAY, THURSDAY, SATURDAY);
+      case EASY -> List.of(SUNDAY, FRIDAY, MONDAY, WEDNESDAY, THURSDAY, TUESDAY, SATURDAY);
+    };
   }
 
   private static Set<DayOfWeek> withRest(Set<DayOfWeek> daysOff) {

@@ -18,7 +18,8 @@ final class Swims {
   /** Repetitions at race pace, and technique while fresh. */
   Work pool(Frame.Week week, WeekAmounts amounts) {
     double inAll =
-        amounts.week() * brief.practice().swim() * 60 / brief.swimPace() * 100 - longMetres(amounts);
+        amounts.week() * brief.practice().swim() * 60 / brief.swimPace() * 100
+            - longMetres(amounts);
     int repetition = brief.practice().repetition();
     boolean small = Math.max(least(), inAll) < SMALL;
     double room = Math.max(least(), Math.min(MOST, inAll)) - (small ? 500 : 900);
@@ -79,7 +80,9 @@ final class Swims {
   /** The last swim before the race, in its own water if it may be. */
   Work last() {
     return placed(
-        Work.of("swim", "200 easy, 4x50 hard r20s, " + (brief.isLong() ? 500 : 300) + " race"),
+        Work.of(
+            "swim",
+            "200 easy, 4x50 hard r20s, " + (brief.isLong() ? 500 : 300) + " race, 100 easy"),
         List.of("sighting", "fast-start"),
         false);
   }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import peakproof.measure.DistanceClass;
 
 /**
  * The sessions of one week, by its shares of swim, ride and run: what the long sessions leave goes
@@ -27,10 +28,7 @@ final class TrainingWeek {
   private final Rides rides;
 
   TrainingWeek(
-      Brief brief,
-      Frame.Week week,
-      WeekAmounts amounts,
-      Map<DayOfWeek, Slots.Role> roles) {
+      Brief brief, Frame.Week week, WeekAmounts amounts, Map<DayOfWeek, Slots.Role> roles) {
     this.brief = brief;
     this.week = week;
     this.amounts = amounts;
@@ -58,9 +56,7 @@ final class TrainingWeek {
   }
 
   private Work poolSwim() {
-    return week.trial() == Frame.Trial.GOAL_PACE
-        ? swims.goalPaceTest()
-        : swims.pool(week, amounts);
+    return week.trial() == Frame.Trial.GOAL_PACE ? swims.goalPaceTest() : swims.pool(week, amounts);
   }
 
   private Work longRide() {
@@ -92,7 +88,7 @@ final class TrainingWeek {
   }
 
   private boolean fullDistance() {
-    return brief.distance() == peakproof.measure.DistanceClass.FULL;
+    return brief.distance() == DistanceClass.FULL;
   }
 
   private boolean isSmall() {
@@ -162,7 +158,9 @@ final class TrainingWeek {
     } else if (run >= EASY_LEAST) {
       easy.add(running);
     }
-    easy.add(strength());
+    if (week.focus() != Frame.Focus.TAPER) {
+      easy.add(strength());
+    }
     return easy;
   }
 

@@ -14,7 +14,8 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     sortOptions = false,
-    description = "Starts a house file: where the club asks something else than the rules as shipped.",
+    description =
+        "Starts a house file: where the club asks something else than the rules as shipped.",
     footer = {
       "",
       "Examples: by questions; by options",

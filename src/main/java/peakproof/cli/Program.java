@@ -61,8 +61,7 @@ public final class Program {
     Begun begun = new Begun(in, messages, surroundings);
     CommandLine starts =
         new CommandLine(new NewCommand())
-            .addSubcommand(
-                Begun.command(new NewPlanCommand(begun, surroundings), NewPlan.asked()))
+            .addSubcommand(Begun.command(new NewPlanCommand(begun, surroundings), NewPlan.asked()))
             .addSubcommand(Begun.command(new NewEventCommand(begun), new NewEvent().items()))
             .addSubcommand(Begun.command(new NewHouseCommand(begun), new NewHouse().items()));
     CommandLine program =

@@ -48,7 +48,11 @@ public final class Documents {
   public static Reading read(Path planFile, String text, @Nullable Path houseOverride) {
     Faults faults = new Faults();
     return read(
-        planFile, tree(planFile.toString(), text, faults), new DocumentFiles(faults), faults, houseOverride);
+        planFile,
+        tree(planFile.toString(), text, faults),
+        new DocumentFiles(faults),
+        faults,
+        houseOverride);
   }
 
   /** Reads documents that are in no file yet; places name {@code plan}, {@code event}, … */

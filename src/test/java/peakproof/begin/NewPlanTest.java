@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,7 +18,7 @@ import peakproof.rule.ShippedRules;
 
 /** Skeletons of plans, judged by the shipped rules. */
 class NewPlanTest {
-  private static final Auditor AUDITOR = 
+  private static final Auditor AUDITOR =
       Auditor.load(List.of(Path.of("rules")), ShippedRules::ofThisProgram);
 
   @TempDir private Path folder;

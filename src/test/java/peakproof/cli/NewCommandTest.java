@@ -102,16 +102,31 @@ class NewCommandTest {
     String[] race = {"--name", "Reedmere", "--date", "2027-06-26", "--distance", "standard"};
     assertThat(run("event", event, race).code()).isZero();
     Run made =
-        run("plan", plan, "--name", "Tove Lindqvist", "--event", event.toString(), "--profile",
-            "masters", "--weekly-hours", "6h", "--longest-ride", "1h45", "--longest-run", "55min",
-            "--days-off", "mon,fri");
+        run(
+            "plan",
+            plan,
+            "--name",
+            "Tove Lindqvist",
+            "--event",
+            event.toString(),
+            "--profile",
+            "masters",
+            "--weekly-hours",
+            "6h",
+            "--longest-ride",
+            "1h45",
+            "--longest-run",
+            "55min",
+            "--days-off",
+            "mon,fri");
     assertThat(made.err()).isEmpty();
     assertThat(made.code()).isZero();
     assertThat(made.out()).contains("Wrote " + plan, "audited as of 2027-05-02: 0 hold 0 fix");
     String text = Files.readString(plan);
     assertThat(text)
         .startsWith("# A skeleton")
-        .contains("event: ../events/reedmere.yaml\n", "# mass: 62kg", "mon: rest", "race: Reedmere");
+        .contains(
+            "event: ../events/reedmere.yaml\n", "# mass: 62kg", "mon: rest", "race: Reedmere");
     Run audit = Run.of("audit", plan.toString());
     assertThat(audit.err()).isEmpty();
     assertThat(audit.code()).isZero();
@@ -129,9 +144,23 @@ class NewCommandTest {
           {"--starts", "2027-06-21"}, {"--starts", "2026-01-05"}, {"--days-off", "mon,tue,wed"}
         }) {
       Run made =
-          run("plan", folder.resolve("plan.yaml"), "--name", "B", "--event", event.toString(),
-              "--profile", "masters", "--weekly-hours", "8h", "--longest-ride", "3h",
-              "--longest-run", "1h20", wrong[0], wrong[1]);
+          run(
+              "plan",
+              folder.resolve("plan.yaml"),
+              "--name",
+              "B",
+              "--event",
+              event.toString(),
+              "--profile",
+              "masters",
+              "--weekly-hours",
+              "8h",
+              "--longest-ride",
+              "3h",
+              "--longest-run",
+              "1h20",
+              wrong[0],
+              wrong[1]);
       assertThat(made.code()).isEqualTo(2);
       assertThat(made.err()).contains("'" + wrong[0] + "'");
     }
@@ -154,7 +183,6 @@ class NewCommandTest {
 
   private static Run answered(String input, String... arguments) {
     Path home = Path.of("").toAbsolutePath();
-    return Run.fed(
-        input, new Surroundings(home, Run.CLOCK, true, true, true, Map.of()), arguments);
+    return Run.fed(input, new Surroundings(home, Run.CLOCK, true, true, true, Map.of()), arguments);
   }
 }

@@ -19,6 +19,8 @@ class ArchitectureTest {
           .definedBy("peakproof.cli..")
           .layer("report")
           .definedBy("peakproof.report..")
+          .layer("begin")
+          .definedBy("peakproof.begin..")
           .layer("audit")
           .definedBy("peakproof.audit..")
           .layer("rule")
@@ -37,14 +39,16 @@ class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("cli")
           .whereLayer("intake")
           .mayOnlyBeAccessedByLayers("cli")
+          .whereLayer("begin")
+          .mayOnlyBeAccessedByLayers("cli")
           .whereLayer("audit")
-          .mayOnlyBeAccessedByLayers("cli", "report")
+          .mayOnlyBeAccessedByLayers("cli", "report", "begin")
           .whereLayer("rule")
-          .mayOnlyBeAccessedByLayers("cli", "report", "audit")
+          .mayOnlyBeAccessedByLayers("cli", "report", "begin", "audit")
           .whereLayer("fact")
-          .mayOnlyBeAccessedByLayers("cli", "report", "audit", "rule")
+          .mayOnlyBeAccessedByLayers("cli", "report", "begin", "audit", "rule")
           .whereLayer("measure")
-          .mayOnlyBeAccessedByLayers("cli", "report", "audit", "rule", "fact");
+          .mayOnlyBeAccessedByLayers("cli", "report", "begin", "audit", "rule", "fact");
 
   @ArchTest
   static final ArchRule INTAKE =

@@ -69,10 +69,12 @@ final class NewFiles {
       for (Map.Entry<Path, Path> move : moves.entrySet()) {
         Path target = move.getValue();
         Files.createDirectories(target.toAbsolutePath().getParent());
-        if (!Files.exists(target)) {
+        if (Files.exists(target)) {
+          Files.move(move.getKey(), target, StandardCopyOption.REPLACE_EXISTING);
+        } else {
+          Files.move(move.getKey(), target);
           made.add(target);
         }
-        Files.move(move.getKey(), target, StandardCopyOption.REPLACE_EXISTING);
       }
       whole = true;
     } finally {

@@ -6,6 +6,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import peakproof.begin.NewEvent;
+import peakproof.begin.NewHouse;
+import peakproof.begin.NewPlan;
 import peakproof.document.Nearest;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
@@ -55,6 +58,12 @@ public final class Program {
             .addSubcommand(new RulesTryCommand(messages, surroundings))
             .addSubcommand(new RulesNewCommand(messages, surroundings))
             .addSubcommand(new RulesExportCommand(messages, surroundings));
+    Begun begun = new Begun(in, messages, surroundings);
+    CommandLine starts =
+        new CommandLine(new NewCommand())
+            .addSubcommand(Begun.command(new NewPlanCommand(begun, surroundings), NewPlan.asked()))
+            .addSubcommand(Begun.command(new NewEventCommand(begun), new NewEvent().items()))
+            .addSubcommand(Begun.command(new NewHouseCommand(begun), new NewHouse().items()));
     CommandLine program =
         new CommandLine(new PeakproofCommand())
             .addSubcommand(new AuditCommand(in, messages, surroundings))
@@ -69,6 +78,7 @@ public final class Program {
                     .addSubcommand(new LogAddCommand(messages)))
             .addSubcommand(
                 new CommandLine(new PlanCommand()).addSubcommand(new PlanImportCommand(messages)))
+            .addSubcommand(starts)
             .addSubcommand(rules)
             .addSubcommand(new WhyCommand(messages, surroundings))
             .addSubcommand(new WarmCommand(messages, surroundings))

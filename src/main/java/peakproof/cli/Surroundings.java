@@ -15,9 +15,21 @@ import org.jspecify.annotations.Nullable;
  * @param home the folder that holds the shipped {@code rules}
  * @param terminal true when standard output goes to a terminal
  * @param watched true when standard error does
+ * @param answering true when standard input comes from a terminal, where somebody can answer
  */
 public record Surroundings(
-    Path home, Clock clock, boolean terminal, boolean watched, Map<String, String> environment) {
+    Path home,
+    Clock clock,
+    boolean terminal,
+    boolean watched,
+    boolean answering,
+    Map<String, String> environment) {
+
+  /** Surroundings in which nobody answers. */
+  public Surroundings(
+      Path home, Clock clock, boolean terminal, boolean watched, Map<String, String> environment) {
+    this(home, clock, terminal, watched, false, environment);
+  }
 
   /**
    * This process as the launcher started it: it passes the home folder and, since Java 22 answers
@@ -30,6 +42,7 @@ public record Surroundings(
         Clock.system(ZoneId.systemDefault()),
         Boolean.getBoolean("peakproof.terminal"),
         Boolean.getBoolean("peakproof.watched"),
+        Boolean.getBoolean("peakproof.answering"),
         System.getenv());
   }
 

@@ -1,5 +1,6 @@
 package peakproof.document;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -43,6 +44,38 @@ public final class Documents {
       return new Reading(null, faults.sorted());
     }
     return DossierReader.read(faults, planFile, plan, event, log, houseTree);
+  }
+
+  /**
+   * Reads a plan not yet in its file, as if it were there, with its event, log and house.
+   *
+   * @param houseOverride the house file to use instead of the nearest
+   */
+  public static Reading read(Path planFile, String text, @Nullable Path houseOverride) {
+    Faults faults = new Faults();
+    return read(
+        planFile,
+        tree(planFile.toString(), text, faults),
+        houseOverride,
+        new DocumentFiles(faults),
+        faults);
+  }
+
+  /** Reads documents that are in no file yet; places name {@code plan}, {@code event}, … */
+  public static Reading drafted(String plan, @Nullable String event, @Nullable String house) {
+    Faults faults = new Faults();
+    Tree planTree = tree("plan", plan, faults);
+    Tree eventTree = event == null ? null : tree("event", event, faults);
+    Tree houseTree = house == null ? null : tree("house", house, faults);
+    return planTree == null || !faults.none()
+        ? new Reading(null, faults.sorted())
+        : read("plan", planTree, eventTree, null, houseTree);
+  }
+
+  private static @Nullable Tree tree(String name, String text, Faults faults) {
+    YamlTree.Parsed parsed = YamlTree.read(name, text.getBytes(StandardCharsets.UTF_8));
+    faults.addAll(parsed.faults());
+    return parsed.tree();
   }
 
   /**

@@ -26,6 +26,7 @@ public final class DocumentSchemas {
           case LOG -> LogSchema.log(definitions);
           case EVENT -> EventSchema.event();
           case HOUSE -> HouseSchema.house();
+          case MAPPING -> throw new IllegalArgumentException("a mapping has no schema");
         };
     ObjectNode schema =
         begun(
@@ -34,6 +35,7 @@ public final class DocumentSchemas {
               case LOG -> "A log";
               case EVENT -> "An event";
               case HOUSE -> "A house";
+              case MAPPING -> "A mapping";
             });
     schema.put("type", "object");
     schema.put("additionalProperties", false);

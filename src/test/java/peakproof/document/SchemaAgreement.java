@@ -16,11 +16,14 @@ import org.jspecify.annotations.Nullable;
 
 /** Asks reader and schema about the same documents and keeps where they part. */
 final class SchemaAgreement {
+  /** All but the mapping of a table, which is no document of a club. */
+  static final Set<DocumentKind> KINDS = EnumSet.complementOf(EnumSet.of(DocumentKind.MAPPING));
+
   private static final Map<DocumentKind, Schema> SCHEMAS = new EnumMap<>(DocumentKind.class);
 
   static {
     SchemaRegistry registry = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_7);
-    for (DocumentKind kind : EnumSet.complementOf(EnumSet.of(DocumentKind.MAPPING))) {
+    for (DocumentKind kind : KINDS) {
       SCHEMAS.put(kind, registry.getSchema(DocumentSchemas.of(kind)));
     }
   }
@@ -39,6 +42,7 @@ final class SchemaAgreement {
         case EVENT -> event;
         case LOG -> log;
         case HOUSE -> house;
+        case MAPPING -> throw new IllegalArgumentException("a mapping has no schema");
       };
     }
 

@@ -39,6 +39,8 @@ import picocli.CommandLine.Spec;
       "  peakproof audit plans --format json --output audit.json --fail-at fix",
       "For a change proposed in a repository: the coach's text here, reports for its host beside",
       "  peakproof audit plans --report sarif=audit.sarif --report markdown=comment.md",
+      "Only what a proposed change made worse fails:",
+      "  peakproof audit plans --changed-since main --against main --fail-on-new",
       "A stream of plans, a line each:",
       "  peakproof audit --stream < plans.ndjson > audits.ndjson"
     })
@@ -93,6 +95,7 @@ final class AuditCommand implements Callable<Integer> {
       description = "Exit with 1 from this severity on. Default: hold.")
   private Severity failAt = Severity.HOLD;
 
+  @Mixin private SinceOptions since = new SinceOptions();
   @Mixin private RuleFolders rules = new RuleFolders();
   @Mixin private PageOptions page = new PageOptions();
 
@@ -124,33 +127,48 @@ final class AuditCommand implements Callable<Integer> {
             auditor::rules);
     PlanPaths plans = PlanPaths.under(paths, messages);
     ExitCode[] code = {plans.worst()};
-    ExitCode written =
-        reports.write(
-            layout,
-            ReportOptions.onFile(layout, page.width(surroundings, true)),
-            into -> code[0] = code[0].or(audited(auditor, options, plans.all(), into)),
-            messages);
-    return code[0].or(written).or(rulesAre(auditor)).number();
+    try (Past past = since.past(here(options, plans), auditor, messages)) {
+      ExitCode written =
+          reports.write(
+              layout,
+              ReportOptions.onFile(layout, page.width(surroundings, true)),
+              into -> code[0] = code[0].or(audited(auditor, options, past, into)),
+              messages);
+      return code[0].or(written).or(rulesAre(auditor)).number();
+    }
+  }
+
+  private SinceOptions.Here here(Auditor.Options options, PlanPaths plans) {
+    return new SinceOptions.Here(
+        paths,
+        plans.all(),
+        options,
+        rules.all(surroundings),
+        folders -> Auditor.load(folders, rules.known(surroundings)));
   }
 
   private ExitCode audited(
-      Auditor auditor, Auditor.Options options, Collection<Path> plans, ReportOptions.Reports into)
+      Auditor auditor, Auditor.Options options, Past past, ReportOptions.Reports into)
       throws IOException {
+    Collection<Path> plans = past.plans();
     AuditRun<Path> run =
         new AuditRun<>(
             plan -> auditor.audit(plan, options),
-            new PageOfPlan(into::pages, failAt, this::oldLog),
+            new PageOfPlan(into::pages, failAt, past, this::oldLog),
             messages,
             surroundings.clock(),
             "of " + plans.size() + " ");
     run.audit(Math.max(1, Math.min(cores(), plans.size())), plans.iterator(), into::add);
-    into.end(plans.size());
+    into.end(plans.size(), past.balance());
     return run.worst();
   }
 
   private int streamed(Auditor.Options options) {
     if (!paths.isEmpty()) {
       throw wrong("'--stream' reads from standard input, not from '" + paths.get(0) + "'");
+    }
+    if (since.any()) {
+      throw wrong("'--stream' compares nothing; its plans have no files");
     }
     String obstacle = reports.notForStream();
     if (obstacle != null) {

@@ -29,6 +29,8 @@ class ArchitectureTest {
           .definedBy("peakproof.measure..")
           .layer("git")
           .definedBy("peakproof.git..")
+          .layer("intake")
+          .definedBy("peakproof.intake..")
           .layer("document")
           .definedBy("peakproof.document..")
           .whereLayer("cli")
@@ -36,6 +38,8 @@ class ArchitectureTest {
           .whereLayer("git")
           .mayOnlyBeAccessedByLayers("cli")
           .whereLayer("report")
+          .mayOnlyBeAccessedByLayers("cli")
+          .whereLayer("intake")
           .mayOnlyBeAccessedByLayers("cli")
           .whereLayer("audit")
           .mayOnlyBeAccessedByLayers("cli", "report")
@@ -45,6 +49,15 @@ class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("cli", "report", "audit", "rule")
           .whereLayer("measure")
           .mayOnlyBeAccessedByLayers("cli", "report", "audit", "rule", "fact");
+
+  @ArchTest
+  static final ArchRule INTAKE =
+      noClasses()
+          .that()
+          .resideInAPackage("peakproof.intake..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("peakproof.measure..", "peakproof.fact..", "peakproof.rule..");
 
   @ArchTest
   static final ArchRule DROOLS =

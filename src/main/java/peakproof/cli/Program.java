@@ -61,6 +61,12 @@ public final class Program {
             .addSubcommand(new AskCommand(messages, surroundings))
             .addSubcommand(new ForecastCommand(messages, surroundings))
             .addSubcommand(new MeasuresCommand(messages, surroundings))
+            .addSubcommand(
+                new CommandLine(new LogCommand())
+                    .addSubcommand(new LogImportCommand(messages, surroundings))
+                    .addSubcommand(new LogAddCommand(messages)))
+            .addSubcommand(
+                new CommandLine(new PlanCommand()).addSubcommand(new PlanImportCommand(messages)))
             .addSubcommand(rules)
             .addSubcommand(new WhyCommand(messages, surroundings))
             .addSubcommand(new WarmCommand(messages, surroundings))

@@ -13,7 +13,8 @@ enum DocumentKind {
   PLAN,
   LOG,
   EVENT,
-  HOUSE;
+  HOUSE,
+  MAPPING;
 
   private static final List<String> KEYS = Stream.of(values()).map(DocumentKind::key).toList();
 

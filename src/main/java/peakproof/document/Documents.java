@@ -18,7 +18,21 @@ public final class Documents {
   public static Reading read(Path planFile, @Nullable Path houseOverride) {
     Faults faults = new Faults();
     DocumentFiles files = new DocumentFiles(faults);
-    Tree plan = files.open(planFile);
+    return read(planFile, files.open(planFile), houseOverride, files, faults);
+  }
+
+  /** As {@link #read(Path, Path)}, with another text in the place of the plan's file. */
+  public static Reading readAs(Path planFile, Tree plan, @Nullable Path houseOverride) {
+    Faults faults = new Faults();
+    return read(planFile, plan, houseOverride, new DocumentFiles(faults), faults);
+  }
+
+  private static Reading read(
+      Path planFile,
+      @Nullable Tree plan,
+      @Nullable Path houseOverride,
+      DocumentFiles files,
+      Faults faults) {
     Tree.Scalar logName = named(plan, "log");
     Tree.Scalar eventName = named(plan, "event");
     Tree event = eventName == null ? null : files.openNamed(planFile, eventName);
@@ -41,6 +55,18 @@ public final class Documents {
     refuseAbsent(plan, "event", event, faults);
     refuseAbsent(plan, "log", log, faults);
     return DossierReader.read(faults, Path.of(planName), plan, event, log, house);
+  }
+
+  /**
+   * Reads a log by itself, with the words of the nearest {@code house.yaml} upwards.
+   *
+   * @param houseOverride the house file to use instead of the nearest
+   */
+  public static LogReading readLog(Path logFile, Tree log, @Nullable Path houseOverride) {
+    Faults faults = new Faults();
+    Path house = houseOverride == null ? DocumentFiles.house(logFile) : houseOverride;
+    Tree houseTree = house == null ? null : new DocumentFiles(faults).open(house);
+    return DossierReader.readLog(faults, log, houseTree);
   }
 
   private static void refuseAbsent(Tree plan, String kind, @Nullable Tree given, Faults faults) {

@@ -30,27 +30,52 @@ final class DossierReader {
     return new Reading(faults.none() ? dossier : null, faults.sorted());
   }
 
+  /** Reads a log alone, adding to the faults already found. */
+  static LogReading readLog(Faults faults, Tree logTree, @Nullable Tree houseTree) {
+    DossierReader reader = new DossierReader(faults);
+    HouseReader houseReader = reader.houseReader(houseTree);
+    Node houseNode = reader.content(DocumentKind.HOUSE, houseTree);
+    if (houseNode != null) {
+      houseReader.read(houseNode);
+    }
+    Log log = reader.log(reader.desk(houseReader), logTree);
+    PositionMap positions = new PositionMap(logTree.place());
+    reader.roots.forEach(positions::add);
+    positions.addAll(reader.marks);
+    return new LogReading(faults.none() ? log : null, positions, faults.sorted());
+  }
+
+  private HouseReader houseReader(@Nullable Tree houseTree) {
+    Path houseFile = file(houseTree);
+    return new HouseReader(
+        Desk.plain(faults, marks), houseFile == null ? Path.of("house.yaml") : houseFile);
+  }
+
+  private Desk desk(HouseReader house) {
+    return new Desk(
+        faults,
+        marks,
+        Vocabulary.KIT.plus(house.kit()),
+        Vocabulary.PRACTISE.plus(house.practise()),
+        house.sessions());
+  }
+
+  private @Nullable Log log(Desk desk, @Nullable Tree logTree) {
+    Node logNode = content(DocumentKind.LOG, logTree);
+    return logNode == null ? null : new LogReader(desk).read(logNode);
+  }
+
   private @Nullable Dossier dossier(
       Path planFile,
       Tree planTree,
       @Nullable Tree eventTree,
       @Nullable Tree logTree,
       @Nullable Tree houseTree) {
-    Desk plain = Desk.plain(faults, marks);
-    Path houseFile = file(houseTree);
-    HouseReader houseReader =
-        new HouseReader(plain, houseFile == null ? Path.of("house.yaml") : houseFile);
+    HouseReader houseReader = houseReader(houseTree);
     Node houseNode = content(DocumentKind.HOUSE, houseTree);
     House house = houseNode == null ? null : houseReader.read(houseNode);
-    Desk desk =
-        new Desk(
-            faults,
-            marks,
-            Vocabulary.KIT.plus(houseReader.kit()),
-            Vocabulary.PRACTISE.plus(houseReader.practise()),
-            houseReader.sessions());
-    Node logNode = content(DocumentKind.LOG, logTree);
-    Log log = logNode == null ? null : new LogReader(desk).read(logNode);
+    Desk desk = desk(houseReader);
+    Log log = log(desk, logTree);
     Node planNode = content(DocumentKind.PLAN, planTree);
     if (planNode == null) {
       return null;
@@ -67,7 +92,7 @@ final class DossierReader {
       positions.add(inline);
     }
     positions.addAll(marks);
-    return new Dossier(planFile, file(logTree), houseFile, plan, log, house, positions);
+    return new Dossier(planFile, file(logTree), file(houseTree), plan, log, house, positions);
   }
 
   private @Nullable Node content(DocumentKind kind, @Nullable Tree tree) {

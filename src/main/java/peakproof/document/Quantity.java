@@ -4,6 +4,7 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.time.ZoneId;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -175,6 +176,16 @@ public sealed interface Quantity<T> {
   /** A day and time: {@code 2027-07-02T14:00}. */
   static Quantity<LocalDateTime> dateTime(String text) {
     return Dates.dateTime(text);
+  }
+
+  /** A place to train: {@code pool}, {@code open-water}, {@code road} … */
+  static Quantity<String> whereabouts(String text) {
+    return Vocabulary.WHERE.read(text);
+  }
+
+  /** A time zone by the name of a place in it: {@code Europe/Oslo}; or {@code UTC}. */
+  static Quantity<ZoneId> zone(String text) {
+    return ColumnMappingReader.zone(text);
   }
 
   /** A weekday: {@code mon} to {@code sun}. */

@@ -65,6 +65,28 @@ final class Source {
     return new Place(file, line + 1, within - lineStarts[line] + 1);
   }
 
+  /** The offset of a place in this text. */
+  int offset(Place place) {
+    return lineStarts[place.line() - 1] + place.column() - 1;
+  }
+
+  /** Where a line, counted from 1, begins; -1 when the text has fewer or ends before it. */
+  int startOfLine(int line) {
+    boolean there = line <= lineStarts.length && lineStarts[line - 1] < points.length;
+    return there ? lineStarts[line - 1] : -1;
+  }
+
+  /** True when the text's last line is ended. */
+  boolean endsALine() {
+    int last = at(points.length - 1);
+    return last == '\n' || last == '\r';
+  }
+
+  /** What stands between two offsets. */
+  String text(int from, int until) {
+    return new String(points, from, until - from);
+  }
+
   /** Where the line of an offset begins. */
   int lineStart(int offset) {
     return lineStarts[place(offset).line() - 1];

@@ -128,7 +128,9 @@ class FormatPageTest {
                   file ->
                       // the table of water temperatures lies beside the rules; no coach writes one
                       (file.toString().endsWith("Reader.java")
-                              && !file.endsWith("WaterTableReader.java"))
+                              && !file.endsWith("WaterTableReader.java")
+                              // a mapping has a page of its own
+                              && !file.endsWith("ColumnMappingReader.java"))
                           || file.endsWith("SessionDetails.java")
                           || file.endsWith("Format.java"))
               .toList()) {
@@ -140,6 +142,19 @@ class FormatPageTest {
     }
     assertThat(keys).hasSizeGreaterThan(100);
     assertThat(keys).allSatisfy(key -> assertThat(page).containsPattern("`(- )?" + key + "[`:]"));
+  }
+
+  @Test
+  void namesEveryKeyOfAMapping() throws IOException {
+    String imports = Files.readString(Path.of("docs/import.md"));
+    Path reader = Path.of("src/main/java/peakproof/document/ColumnMappingReader.java");
+    Set<String> keys = new TreeSet<>();
+    Matcher read = KEY_READ.matcher(Files.readString(reader));
+    while (read.find()) {
+      keys.add(read.group(1));
+    }
+    assertThat(keys).hasSizeGreaterThan(5);
+    assertThat(keys).allSatisfy(key -> assertThat(imports).contains(key + ":"));
   }
 
   @Test

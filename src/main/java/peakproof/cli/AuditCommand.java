@@ -41,6 +41,8 @@ import picocli.CommandLine.Spec;
       "  peakproof audit plans --report sarif=audit.sarif --report markdown=comment.md",
       "Only what a proposed change made worse fails:",
       "  peakproof audit plans --changed-since main --against main --fail-on-new",
+      "A finding the coach has seen and lives with, written into the plan:",
+      "  peakproof audit plans/runa --accept strength-none --because \"does it with her physio\"",
       "A stream of plans, a line each:",
       "  peakproof audit --stream < plans.ndjson > audits.ndjson"
     })
@@ -95,6 +97,7 @@ final class AuditCommand implements Callable<Integer> {
       description = "Exit with 1 from this severity on. Default: hold.")
   private Severity failAt = Severity.HOLD;
 
+  @Mixin private AcceptOptions accept = new AcceptOptions();
   @Mixin private SinceOptions since = new SinceOptions();
   @Mixin private RuleFolders rules = new RuleFolders();
   @Mixin private PageOptions page = new PageOptions();
@@ -116,6 +119,13 @@ final class AuditCommand implements Callable<Integer> {
     }
     Choice choice = choice();
     Auditor auditor = Auditor.load(rules.all(surroundings), rules.known(surroundings));
+    if (accept.asked()) {
+      PlanPaths found = PlanPaths.under(paths, messages);
+      return found
+          .worst()
+          .or(accept.accept(List.copyOf(found.all()), auditor, options, messages))
+          .number();
+    }
     Layout layout =
         new Layout(
             choice,
@@ -167,8 +177,8 @@ final class AuditCommand implements Callable<Integer> {
     if (!paths.isEmpty()) {
       throw wrong("'--stream' reads from standard input, not from '" + paths.get(0) + "'");
     }
-    if (since.any()) {
-      throw wrong("'--stream' compares nothing; its plans have no files");
+    if (since.any() || accept.asked()) {
+      throw wrong("'--stream' neither compares nor accepts; its plans have no files");
     }
     String obstacle = reports.notForStream();
     if (obstacle != null) {

@@ -184,6 +184,7 @@ final class MarkdownPage {
   }
 
   private void decided() {
+    audit.remarks().forEach(remark -> line(Markdown.text(remark)));
     if (audit.accepted().isEmpty() && audit.silenced().isEmpty()) {
       return;
     }

@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -17,12 +17,17 @@ import peakproof.Repository;
 class AcceptTest {
   private static final String RULE = "swim-open-water-none";
 
-  /** Rules are compiled for the first run only. */
-  @TempDir private static Path cache;
+  @TempDir private static Path home;
+  private static FewRules rules;
 
   @TempDir private Path folder;
   private Path plan;
   private String before;
+
+  @BeforeAll
+  static void takeRules() throws IOException {
+    rules = FewRules.in(home);
+  }
 
   @BeforeEach
   void begin() throws IOException {
@@ -67,7 +72,24 @@ class AcceptTest {
     refuses("did you mean 'brick-none'", "brick-non", "--because=x");
     refuses("on that day", "brick-none", "--because=x", "--day=2027-08-01");
     refuses("Monday", "brick-none", "--because=x", "--week=2027-06-08");
-    assertThat(run("audit", plan.toString(), "--because=x").err()).contains("needs '--accept'");
+    assertThat(rules.run("audit", plan.toString(), "--because=x").err()).contains("needs '--accept'");
+  }
+
+  @Test
+  void reportsEntriesThatExpiredOrMatchNothing() throws IOException {
+    Files.writeString(
+        plan,
+        before
+            + """
+              accepted:
+                - {rule: brick-none, because: no trainer, until: 2027-05-20}
+                - {rule: taper-missing, because: once}
+            """);
+    for (String format : List.of("text", "markdown", "json")) {
+      assertThat(rules.run("audit", plan.toString(), "--width=400", "--format", format).out())
+          .contains("brick-none was accepted until 2027-05-20 and is back")
+          .contains("taper-missing is accepted, but there is nothing left to accept");
+    }
   }
 
   private void refuses(String why, String... options) throws IOException {
@@ -80,12 +102,6 @@ class AcceptTest {
   private Run accept(String... options) {
     List<String> all = new ArrayList<>(List.of("audit", plan.toString(), "--accept"));
     all.addAll(Arrays.asList(options));
-    return run(all.toArray(String[]::new));
-  }
-
-  private static Run run(String... arguments) {
-    Path home = Path.of("").toAbsolutePath();
-    Map<String, String> environment = Map.of("XDG_CACHE_HOME", cache.toString());
-    return Run.in(new Surroundings(home, Run.CLOCK, false, false, environment), arguments);
+    return rules.run(all.toArray(String[]::new));
   }
 }

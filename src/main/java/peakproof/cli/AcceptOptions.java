@@ -5,6 +5,7 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -179,7 +180,7 @@ final class AcceptOptions {
   }
 
   private static YamlValue.Keys with(YamlValue.Keys document, YamlValue.Keys entry) {
-    YamlValue.Keys plan = (YamlValue.Keys) document.entries().get("plan");
+    YamlValue.Keys plan = (YamlValue.Keys) Objects.requireNonNull(document.get("plan"));
     List<YamlValue> accepted = new ArrayList<>();
     if (plan.get("accepted") instanceof YamlValue.Items items) {
       accepted.addAll(items.items());

@@ -25,10 +25,10 @@ final class PresentPlans implements Baseline.Present {
   /** A folder that exists, where the first of some paths lies or lay. */
   static Path folder(List<Path> paths) {
     Path folder = paths.get(0).toAbsolutePath().normalize();
-    while (!Files.isDirectory(folder)) {
+    while (folder != null && !Files.isDirectory(folder)) {
       folder = folder.getParent();
     }
-    return folder;
+    return folder == null ? Path.of("") : folder;
   }
 
   /** A file as the run names those it finds: absolute where the user's path is, else from here. */

@@ -153,8 +153,9 @@ final class Taking {
     byte[] content = in.readNBytes(Integer.parseInt(head[2]));
     in.skipNBytes(1);
     Path file = inside(files, blob.path());
-    if (file != null) {
-      Files.createDirectories(file.getParent());
+    Path parent = file == null ? null : file.getParent();
+    if (file != null && parent != null) {
+      Files.createDirectories(parent);
       Files.write(file, content);
     }
   }

@@ -27,13 +27,15 @@ record FewRules(Path home) {
     try (Stream<Path> all = Files.walk(shipped)) {
       for (Path file : all.filter(Files::isRegularFile).toList()) {
         String name = file.getFileName().toString();
-        if (NAMES.contains(name.substring(0, name.indexOf('.')))) {
+        boolean base = file.getParent().endsWith("base");
+        if (base || NAMES.contains(name.substring(0, name.indexOf('.')))) {
           Path copy = home.resolve("rules").resolve(shipped.relativize(file));
           Files.createDirectories(copy.getParent());
           Files.copy(file, copy);
         }
       }
     }
+    Files.writeString(home.resolve("rules/presets.yaml"), "{}\n");
     return new FewRules(home);
   }
 

@@ -78,8 +78,7 @@ final class AcceptOptions {
   }
 
   /** Writes the entry, unless there is nothing to accept or it would not count. */
-  ExitCode accept(
-      List<Path> plans, Auditor auditor, Auditor.Options options, Messages messages) {
+  ExitCode accept(List<Path> plans, Auditor auditor, Auditor.Options options, Messages messages) {
     if (plans.size() != 1) {
       throw wrong("'--accept' writes into one plan; here are " + plans.size());
     }
@@ -97,8 +96,7 @@ final class AcceptOptions {
       return ExitCode.WRONG_DOCUMENT;
     }
     Function<Tree, Outcome> again =
-        tree ->
-            auditor.audit(Documents.readAs(plan, tree, options.house()), before.asOf());
+        tree -> auditor.audit(Documents.readAs(plan, tree, options.house()), before.asOf());
     return file.finish(
         with((YamlValue.Keys) splice.content(), entry(slug)),
         1,

@@ -84,7 +84,12 @@ final class SinceOptions {
     ChangedPlans changed = new ChangedPlans(snapshot(revision, here, past), here);
     List<Path> plans = here.plans().stream().filter(changed::has).toList();
     messages.tell(
-        "peakproof: of " + here.plans().size() + " plans " + plans.size() + " changed since " + revision);
+        "peakproof: of "
+            + here.plans().size()
+            + " plans "
+            + plans.size()
+            + " changed since "
+            + revision);
     return plans;
   }
 
@@ -98,7 +103,9 @@ final class SinceOptions {
     List<Baseline.Earlier> report = EarlierReport.read(file, auditor.rules().ofHealth().get());
     if (report == null) {
       throw wrong(
-          "'" + earlier + "' is not what '--format json' writes; write it again from the earlier state");
+          "'"
+              + earlier
+              + "' is not what '--format json' writes; write it again from the earlier state");
     }
     return new Baseline(report, present);
   }

@@ -33,7 +33,7 @@ record Blob(String name, long size, String path) {
     return blobs;
   }
 
-  /** {@code 100644 blob 9f2c…    1234<TAB>plans/tove/plan.yaml}. */
+  /** {@code 100644 blob 9f2c… 1234<TAB>plans/tove/plan.yaml}. */
   private static @Nullable Blob of(@Nullable String entry) {
     int tab = entry == null ? -1 : entry.indexOf('\t');
     if (entry == null || tab < 0) {

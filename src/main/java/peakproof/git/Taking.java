@@ -87,10 +87,10 @@ final class Taking {
     Path listing = said(git.ask("ls-tree", "-r", "-l", "-z", "--full-tree", commit));
     List<Blob> blobs =
         Blob.listed(
-            Files.readAllBytes(listing),
-            blob -> wanted(blob.path()) && blob.size() <= MOST_BYTES);
+            Files.readAllBytes(listing), blob -> wanted(blob.path()) && blob.size() <= MOST_BYTES);
     Path names = work.resolve("names");
-    Files.writeString(names, blobs.stream().map(blob -> blob.name() + "\n").collect(Collectors.joining()));
+    Files.writeString(
+        names, blobs.stream().map(blob -> blob.name() + "\n").collect(Collectors.joining()));
     try (InputStream in =
         new BufferedInputStream(
             Files.newInputStream(said(git.ask(names, "cat-file", "--batch"))))) {

@@ -94,7 +94,10 @@ final class Footer {
     }
   }
 
-  /** {@code FIX No open-water swim (swim-open-water-weekly)}, and what hides it when it is not clear. */
+  /**
+   * {@code FIX No open-water swim (swim-open-water-weekly)}, and what hides it when it is not
+   * clear.
+   */
   static String told(Gone gone) {
     String now = gone.now().equals(Gone.CLEAR) ? "" : ", " + gone.now();
     return gone.severity() + " " + gone.title() + " (" + gone.rule() + now + ")";

@@ -30,7 +30,9 @@ final class JsonAudit {
     json.date("logEnds", audit.logEnds());
     json.truth("complete", report.complete());
     json.each(
-        "findings", report.ranked(), (inner, one) -> write(inner, one.finding(), one.order(), one.since()));
+        "findings",
+        report.ranked(),
+        (inner, one) -> write(inner, one.finding(), one.order(), one.since()));
     if (report.compared()) {
       json.each("gone", report.gone(), JsonAudit::write);
     }
@@ -66,7 +68,8 @@ final class JsonAudit {
   }
 
   /** An accepted finding has no rank, so no {@code order}. */
-  private static void write(Json json, Finding finding, @Nullable Integer order, @Nullable Since since)
+  private static void write(
+      Json json, Finding finding, @Nullable Integer order, @Nullable Since since)
       throws IOException {
     json.text("rule", finding.rule());
     json.text("severity", finding.severity().name());

@@ -127,7 +127,15 @@ final class MarkdownPage {
     String hold = finding.hold() == null ? "" : " (" + TextPage.spoken(finding.hold()) + ")";
     String rule = finding.rule().equals(Discreet.RULE) ? "" : " · " + Markdown.code(finding.rule());
     String since = ranked.since() == null ? "" : " (" + ranked.since().word() + ")";
-    line("**" + finding.severity() + "**" + since + " " + Markdown.text(finding.title()) + hold + rule);
+    line(
+        "**"
+            + finding.severity()
+            + "**"
+            + since
+            + " "
+            + Markdown.text(finding.title())
+            + hold
+            + rule);
     item("where", places(finding.where()));
     String ground = rule.isEmpty() ? "" : " (" + Markdown.text(Evidence.of(finding)) + ")";
     item("why", Markdown.text(finding.why()) + ground);

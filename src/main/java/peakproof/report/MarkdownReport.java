@@ -56,7 +56,10 @@ final class MarkdownReport implements Renderer {
   private void say(Balance with) throws IOException {
     for (Baseline.Left left : with.left()) {
       out.write(
-          Markdown.code(left.plan()) + " (" + Markdown.name(left.who().athlete()) + ") is no more:\n\n");
+          Markdown.code(left.plan())
+              + " ("
+              + Markdown.name(left.who().athlete())
+              + ") is no more:\n\n");
       for (Gone gone : left.findings()) {
         out.write("- " + MarkdownPage.gone(gone, null, layout.withHealth()) + "\n");
       }

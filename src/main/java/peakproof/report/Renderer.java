@@ -14,7 +14,9 @@ public interface Renderer {
   /** Takes the pages, in the order of the plans. */
   void add(Rank rank, String page) throws IOException;
 
-  /** Takes what the run says beside an earlier one; before the end, and only when it is compared. */
+  /**
+   * Takes what the run says beside an earlier one; before the end, and only when it is compared.
+   */
   default void compared(Balance balance) {}
 
   /**

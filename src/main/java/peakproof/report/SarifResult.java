@@ -39,16 +39,13 @@ final class SarifResult {
     json.text("ruleId", gone.rule());
     json.text("level", level(gone.severity()));
     json.text("baselineState", "absent");
-    SarifRules.message(json, "message", gone.severity() + ": " + gone.title() + ". Gone: " + gone.now() + ".");
+    SarifRules.message(
+        json, "message", gone.severity() + ": " + gone.title() + ". Gone: " + gone.now() + ".");
     json.each("locations", List.of(gone.place()), SarifResult::writePlace);
     json.object("partialFingerprints", inner -> inner.text(FINGERPRINT, gone.fingerprint()));
   }
 
-  void write(
-      Json json,
-      Finding finding,
-      @Nullable Since since,
-      @Nullable AcceptedFinding accepted)
+  void write(Json json, Finding finding, @Nullable Since since, @Nullable AcceptedFinding accepted)
       throws IOException {
     json.text("ruleId", finding.rule());
     if (since != null) {

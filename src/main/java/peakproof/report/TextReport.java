@@ -66,7 +66,14 @@ public final class TextReport implements Renderer {
   private void say(Balance with) throws IOException {
     for (Baseline.Left left : with.left()) {
       List<String> findings = left.findings().stream().map(Footer::told).toList();
-      say(2, "gone with " + left.plan() + " (" + left.who().athlete() + "): " + Lines.dotted(findings));
+      say(
+          2,
+          "gone with "
+              + left.plan()
+              + " ("
+              + left.who().athlete()
+              + "): "
+              + Lines.dotted(findings));
     }
     say(2, with.counts());
   }

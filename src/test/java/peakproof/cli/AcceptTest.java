@@ -72,7 +72,8 @@ class AcceptTest {
     refuses("did you mean 'brick-none'", "brick-non", "--because=x");
     refuses("on that day", "brick-none", "--because=x", "--day=2027-08-01");
     refuses("Monday", "brick-none", "--because=x", "--week=2027-06-08");
-    assertThat(rules.run("audit", plan.toString(), "--because=x").err()).contains("needs '--accept'");
+    assertThat(rules.run("audit", plan.toString(), "--because=x").err())
+        .contains("needs '--accept'");
   }
 
   @Test

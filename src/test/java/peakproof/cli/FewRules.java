@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 
-/** Runs of the program with a few of the shipped rules, which are compiled once: for quick tests. */
+/**
+ * Runs of the program with a few of the shipped rules, which are compiled once: for quick tests.
+ */
 record FewRules(Path home) {
   private static final List<String> NAMES =
       List.of(

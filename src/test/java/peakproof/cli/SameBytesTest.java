@@ -38,7 +38,8 @@ class SameBytesTest {
     Map<String, String> environment = new HashMap<>(more);
     environment.put("XDG_CACHE_HOME", rules.home().toString());
     Surroundings there = new Surroundings(rules.home(), Run.CLOCK, false, false, environment);
-    Run run = Run.in(there, "audit", "plans/noor", "plans/tove", "--all", "--format", format.name());
+    Run run =
+        Run.in(there, "audit", "plans/noor", "plans/tove", "--all", "--format", format.name());
     assertThat(run.code()).isEqualTo(1);
     return run.out();
   }

@@ -101,7 +101,9 @@ class SinceTest {
     JsonNode json = new ObjectMapper().readTree(run.out());
     JsonNode noor = json.at("/audits/0");
     assertThat(noor.at("/plan").textValue()).endsWith("plans/b/half.yaml");
-    assertThat(noor.at("/findings").findValuesAsText("since")).hasSizeGreaterThan(2).containsOnly("known");
+    assertThat(noor.at("/findings").findValuesAsText("since"))
+        .hasSizeGreaterThan(2)
+        .containsOnly("known");
     JsonNode mateus = json.at("/audits/1");
     assertThat(mateus.at("/gone/0/rule").textValue()).isEqualTo("run-pain-rule");
     assertThat(mateus.at("/gone/0/now").textValue()).isEqualTo("clear");
@@ -112,7 +114,9 @@ class SinceTest {
     assertThat(json.at("/against/gone").intValue()).isEqualTo(1);
     assertThat(json.at("/against/plansGone")).isEmpty();
     JsonNode results =
-        new ObjectMapper().readTree(SarifSchema.valid(Files.readString(sarif))).at("/runs/0/results");
+        new ObjectMapper()
+            .readTree(SarifSchema.valid(Files.readString(sarif)))
+            .at("/runs/0/results");
     assertThat(results.findValuesAsText("baselineState"))
         .hasSize(results.size())
         .contains("unchanged", "absent")
@@ -144,7 +148,8 @@ class SinceTest {
   void judgesTheEarlierPlanByTheRulesOfItsDay() throws IOException {
     club.edit(
         "plans/house.yaml",
-        text -> text.replace("strength-none: ASK", "strength-none: ASK, swim-open-water-none: FIX"));
+        text ->
+            text.replace("strength-none: ASK", "strength-none: ASK, swim-open-water-none: FIX"));
     assertThat(audit("--against", "main").out()).contains("against main: 0 new · ");
     club.commit("lenient");
     club.git("checkout", "-q", "HEAD^", "--", "plans/house.yaml");
@@ -174,8 +179,7 @@ class SinceTest {
         ((Snapshot.Outcome.Taken) Snapshot.take(club.folder(), "main")).snapshot()) {
       ChangedPlans changed =
           new ChangedPlans(
-              snapshot,
-              new SinceOptions.Here(plans, plans, usual, List.of(own), Auditor::load));
+              snapshot, new SinceOptions.Here(plans, plans, usual, List.of(own), Auditor::load));
       return plans.stream()
           .filter(changed::has)
           .map(plan -> plan.getParent().getFileName().toString())

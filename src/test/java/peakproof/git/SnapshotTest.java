@@ -78,8 +78,7 @@ class SnapshotTest {
     repository.write("plan.yaml", "x");
     repository.commit("one");
     assertThat(refusal(repository.folder(), "nosuch"))
-        .isEqualTo(
-            "git knows no revision 'nosuch'; 'git branch --all' lists the names it knows");
+        .isEqualTo("git knows no revision 'nosuch'; 'git branch --all' lists the names it knows");
     Path leak = folder.resolve("leak");
     for (String wrong : List.of("--output=" + leak, "", "a b", "main\nHEAD", "-1")) {
       assertThat(refusal(repository.folder(), wrong)).contains("is no revision");

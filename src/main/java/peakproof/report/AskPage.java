@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.TreeMap;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
@@ -33,8 +33,8 @@ public final class AskPage {
   /** A question, or an entry that nobody knows how to ask for, with the rules it would settle. */
   private record Asked(
       @Nullable Question question, TreeSet<String> entries, TreeSet<String> rules) {
-    long holds(Map<String, NotJudged> unjudged) {
-      return rules.stream().filter(rule -> unjudged.get(rule).canHold()).count();
+    long holds(Set<String> canHold) {
+      return rules.stream().filter(canHold::contains).count();
     }
 
     long fixes(Ruleset known) {
@@ -52,11 +52,13 @@ public final class AskPage {
 
   private AskPage(Audit audit, Ruleset rules, int top) {
     this.audit = audit;
-    Map<String, NotJudged> unjudged = new TreeMap<>();
+    Set<String> canHold = new TreeSet<>();
     Map<String, Asked> all = new LinkedHashMap<>();
     Questions questions = Questions.shipped();
     for (NotJudged rule : audit.notJudged()) {
-      unjudged.put(rule.rule(), rule);
+      if (rule.canHold()) {
+        canHold.add(rule.rule());
+      }
       for (String missing : rule.missing()) {
         Question question = questions.of(missing);
         String name = question == null || question.forCoach() ? missing : question.ask();
@@ -68,7 +70,7 @@ public final class AskPage {
       }
     }
     Comparator<Asked> order =
-        Comparator.<Asked>comparingLong(one -> -one.holds(unjudged))
+        Comparator.<Asked>comparingLong(one -> -one.holds(canHold))
             .thenComparingLong(one -> -one.fixes(rules))
             .thenComparingInt(one -> -one.rules().size())
             .thenComparing(one -> one.entries().first());

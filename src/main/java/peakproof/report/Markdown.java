@@ -12,6 +12,8 @@ final class Markdown {
   /** Hosts make links of these after the marks are gone; an invisible joiner keeps them apart. */
   private static final Pattern CALLS = Pattern.compile("@|#|://|(?i:www)(?=\\.)|(?i:mailto)(?=:)");
 
+  private static final Pattern BACKQUOTES = Pattern.compile("`+");
+
   private static final char JOINER = '\u2060';
   private static final int LONG_NAME = 120;
 
@@ -39,12 +41,8 @@ final class Markdown {
   /** A file or key as code, between more backquotes than it holds in a row. */
   static String code(String text) {
     String shown = Printable.of(text);
-    int longest = 0;
-    int row = 0;
-    for (char each : shown.toCharArray()) {
-      row = each == '`' ? row + 1 : 0;
-      longest = Math.max(longest, row);
-    }
+    int longest =
+        BACKQUOTES.matcher(shown).results().mapToInt(row -> row.group().length()).max().orElse(0);
     String fence = "`".repeat(longest + 1);
     boolean padded = shown.startsWith("`") || shown.endsWith("`") || shown.isBlank();
     return padded ? fence + " " + shown + " " + fence : fence + shown + fence;

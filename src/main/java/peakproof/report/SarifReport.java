@@ -74,7 +74,7 @@ final class SarifReport implements Renderer {
   }
 
   private static String indented(String result) {
-    return (("\n" + result.stripTrailing()).replace("\n", INDENT));
+    return ("\n" + result.stripTrailing()).replace("\n", INDENT);
   }
 
   /** Rules that only some houses have are told as far as their findings tell of them. */

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Plan.Accepted;
 import peakproof.document.Positions;
@@ -15,6 +16,10 @@ import peakproof.rule.Severity;
 
 /** What the coach has seen and lives with, by the plan's {@code accepted} entries. */
 final class Acceptance {
+  private static final String EXPIRED = " was accepted until ";
+  private static final String TOO_LITTLE = " is a HOLD: accepting it needs `by` and `until`";
+  private static final String UNMATCHED = " is accepted, but there is nothing left to accept";
+
   private final List<Accepted> entries;
   private final LocalDate asOf;
   private final Positions positions;
@@ -62,18 +67,18 @@ final class Acceptance {
 
   private boolean counts(Accepted entry, Severity severity) {
     if (entry.until() != null && entry.until().isBefore(asOf)) {
-      remark(entry, "was accepted until " + entry.until() + " and is back");
+      remark(entry, EXPIRED + entry.until() + " and is back");
       return false;
     }
     if (severity == Severity.HOLD && (entry.by() == null || entry.until() == null)) {
-      remark(entry, "is a HOLD: accepting it needs `by` and `until`");
+      remark(entry, TOO_LITTLE);
       return false;
     }
     return true;
   }
 
   private void remark(Accepted entry, String what) {
-    String text = positions.of(entry.at()) + ": " + entry.rule() + " " + what;
+    String text = positions.of(entry.at()) + ": " + entry.rule() + what;
     if (!remarks.contains(text)) {
       remarks.add(text);
     }
@@ -83,9 +88,15 @@ final class Acceptance {
   List<String> remarks() {
     for (Accepted entry : entries) {
       if (!used.contains(entry)) {
-        remark(entry, "is accepted, but there is nothing left to accept");
+        remark(entry, UNMATCHED);
       }
     }
     return remarks;
+  }
+
+  /** True for a remark on an entry whose rule is none of these. */
+  static boolean isRemark(String remark, Set<String> rules) {
+    return Stream.of(EXPIRED, TOO_LITTLE, UNMATCHED).anyMatch(remark::contains)
+        && rules.stream().noneMatch(rule -> remark.contains(" " + rule + " "));
   }
 }

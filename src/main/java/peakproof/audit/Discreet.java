@@ -61,7 +61,9 @@ public final class Discreet {
         audit.preset(),
         audit.settings(),
         audit.notDeclared(),
-        List.of(),
+        audit.remarks().stream()
+            .filter(remark -> Acceptance.isRemark(remark, audit.ofHealth()))
+            .toList(),
         audit.ofHealth());
   }
 

@@ -42,6 +42,10 @@ import picocli.CommandLine.Spec;
       "  peakproof audit plans --report sarif=audit.sarif --report markdown=comment.md",
       "A page to look at:",
       "  peakproof audit plans/runa/plan.yaml --format html --output runa.html",
+      "Only what a proposed change made worse fails:",
+      "  peakproof audit plans --changed-since main --against main --fail-on-new",
+      "A finding the coach has seen and lives with, written into the plan:",
+      "  peakproof audit plans/runa --accept strength-none --because \"does it with her physio\"",
       "A stream of plans, a line each:",
       "  peakproof audit --stream < plans.ndjson > audits.ndjson"
     })
@@ -100,6 +104,8 @@ final class AuditCommand implements Callable<Integer> {
       description = "Exit with 1 from this severity on. Default: hold.")
   private Severity failAt = Severity.HOLD;
 
+  @Mixin private AcceptOptions accept = new AcceptOptions();
+  @Mixin private SinceOptions since = new SinceOptions();
   @Mixin private RuleFolders rules = new RuleFolders();
   @Mixin private PageOptions page = new PageOptions();
 
@@ -120,6 +126,13 @@ final class AuditCommand implements Callable<Integer> {
     }
     Choice choice = choice();
     Auditor auditor = Auditor.load(rules.all(surroundings), rules.known(surroundings));
+    if (accept.asked()) {
+      PlanPaths found = PlanPaths.under(paths, messages);
+      return found
+          .worst()
+          .or(accept.accept(List.copyOf(found.all()), auditor, options, messages))
+          .number();
+    }
     Layout layout =
         new Layout(
             choice,
@@ -135,33 +148,48 @@ final class AuditCommand implements Callable<Integer> {
       throw wrong(ONE_PAGE.formatted(count, paths.get(0)));
     }
     ExitCode[] code = {plans.worst()};
-    ExitCode written =
-        reports.write(
-            layout,
-            ReportOptions.onFile(layout, page.width(surroundings, true)),
-            into -> code[0] = code[0].or(audited(auditor, options, plans.all(), into)),
-            messages);
-    return code[0].or(written).or(rules.wrong(auditor, messages)).number();
+    try (Past past = since.past(here(options, plans), auditor, messages)) {
+      ExitCode written =
+          reports.write(
+              layout,
+              ReportOptions.onFile(layout, page.width(surroundings, true)),
+              into -> code[0] = code[0].or(audited(auditor, options, past, into)),
+              messages);
+      return code[0].or(written).or(rules.wrong(auditor, messages)).number();
+    }
+  }
+
+  private SinceOptions.Here here(Auditor.Options options, PlanPaths plans) {
+    return new SinceOptions.Here(
+        paths,
+        plans.all(),
+        options,
+        rules.all(surroundings),
+        folders -> Auditor.load(folders, rules.known(surroundings)));
   }
 
   private ExitCode audited(
-      Auditor auditor, Auditor.Options options, Collection<Path> plans, ReportOptions.Reports into)
+      Auditor auditor, Auditor.Options options, Past past, ReportOptions.Reports into)
       throws IOException {
+    Collection<Path> plans = past.plans();
     AuditRun<Path, Rank> run =
         new AuditRun<>(
             plan -> auditor.audit(plan, options),
-            new PageOfPlan(into::pages, failAt, this::oldLog),
+            new PageOfPlan(into::pages, failAt, past, this::oldLog),
             messages,
             surroundings.clock(),
             "of " + plans.size() + " ");
     run.audit(Math.max(1, Math.min(cores(), plans.size())), plans.iterator(), into::add);
-    into.end(plans.size());
+    into.end(plans.size(), past.balance());
     return run.worst();
   }
 
   private int streamed(Auditor.Options options) {
     if (!paths.isEmpty()) {
       throw wrong("'--stream' reads from standard input, not from '" + paths.get(0) + "'");
+    }
+    if (since.any() || accept.asked()) {
+      throw wrong("'--stream' neither compares nor accepts; its plans have no files");
     }
     String obstacle = reports.notForStream();
     if (obstacle != null) {

@@ -22,7 +22,7 @@ record PageOfLine(LinesReport report, Severity failAt) implements AuditRun.Layou
     }
     Outcome.Judged done = (Outcome.Judged) outcome;
     return page(
-        PageOfPlan.code(done, Rank.of(done.audit()), failAt),
+        PageOfPlan.code(done, Rank.of(done.audit()).reaches(failAt)),
         report.page(new Judged(done.audit(), done.complete()), line.number()));
   }
 

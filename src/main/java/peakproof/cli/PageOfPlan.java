@@ -6,6 +6,7 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import peakproof.audit.Audit;
 import peakproof.audit.Auditor.Outcome;
+import peakproof.audit.Comparison;
 import peakproof.report.Judged;
 import peakproof.report.Rank;
 import peakproof.rule.Severity;
@@ -14,10 +15,14 @@ import peakproof.rule.Severity;
  * Lays out the audit of a plan that lies in a file.
  *
  * @param pages lays an audit out, once for each report
+ * @param past what the audit is compared with, if anything
  * @param remark what to tell besides of an audit; null for nothing
  */
 record PageOfPlan(
-    Function<Judged, List<String>> pages, Severity failAt, Function<Audit, @Nullable String> remark)
+    Function<Judged, List<String>> pages,
+    Severity failAt,
+    Past past,
+    Function<Audit, @Nullable String> remark)
     implements AuditRun.Layout<Path, Rank> {
   @Override
   public Settled<Rank> of(Path plan, Outcome outcome) {
@@ -26,18 +31,18 @@ record PageOfPlan(
       return none;
     }
     Outcome.Judged done = (Outcome.Judged) outcome;
-    Rank rank = Rank.of(done.audit());
+    Comparison comparison = past.of(done.audit());
     return new Settled<>(
-        code(done, rank, failAt),
-        rank,
-        pages.apply(new Judged(done.audit(), done.complete(), done.background())),
+        code(done, past.fails(done.audit(), comparison, failAt)),
+        Rank.of(done.audit()),
+        pages.apply(new Judged(done.audit(), done.complete(), comparison, done.background())),
         List.of(),
         remark.apply(done.audit()));
   }
 
   /** A broken rule weighs more than what the others found. */
-  static ExitCode code(Outcome.Judged done, Rank rank, Severity failAt) {
-    ExitCode found = rank.reaches(failAt) ? ExitCode.FOUND : ExitCode.FINE;
+  static ExitCode code(Outcome.Judged done, boolean fails) {
+    ExitCode found = fails ? ExitCode.FOUND : ExitCode.FINE;
     return done.complete() ? found : ExitCode.WRONG_RULE;
   }
 

@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import peakproof.report.AuditFormat;
+import peakproof.report.Balance;
 import peakproof.report.Ink;
 import peakproof.report.Judged;
 import peakproof.report.Layout;
@@ -121,8 +122,11 @@ final class ReportOptions {
       }
     }
 
-    void end(int plans) throws IOException {
+    void end(int plans, @Nullable Balance balance) throws IOException {
       for (Renderer renderer : renderers) {
+        if (balance != null) {
+          renderer.compared(balance);
+        }
         renderer.end(plans);
       }
     }

@@ -123,6 +123,17 @@ public final class Documents {
     return Files.isDirectory(path) ? PlanFolder.search(path) : List.of(path);
   }
 
+  /**
+   * The files that are read for a plan and the folders of its house's own rules, whether they exist
+   * or not.
+   *
+   * @param houseOverride the house file to use instead of the nearest
+   */
+  public static List<Path> sources(Path planFile, @Nullable Path houseOverride) {
+    return PlanSources.of(
+        planFile, houseOverride == null ? DocumentFiles.house(planFile) : houseOverride);
+  }
+
   /** The nearest {@code house.yaml} in a folder or those above it; null when there is none. */
   public static @Nullable Path houseFrom(Path folder) {
     return DocumentFiles.house(folder.resolve("plan.yaml"));

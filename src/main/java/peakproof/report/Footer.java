@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import peakproof.audit.Audit;
 import peakproof.audit.Audit.AcceptedFinding;
+import peakproof.audit.Comparison.Since;
+import peakproof.audit.Gone;
 import peakproof.fact.Words;
 import peakproof.report.Report.Missing;
 import peakproof.rule.Severity;
@@ -30,6 +32,7 @@ final class Footer {
     Footer footer = new Footer(report, width);
     footer.sayWhatIsHidden();
     footer.count();
+    footer.compare();
     footer.sayWhatWasNotJudged();
     footer.sayWhatPeopleDecided();
     return footer.lines;
@@ -77,6 +80,27 @@ final class Footer {
         plural(tally.rules(), "rule")
             + ": "
             + Lines.dotted(counts.stream().map(Lines::bound).toList()));
+  }
+
+  private void compare() {
+    if (report.compared()) {
+      list(
+          "compared with before",
+          List.of(
+              Lines.bound(report.count(Since.NEW) + " new"),
+              Lines.bound(report.count(Since.KNOWN) + " known"),
+              Lines.bound(report.gone().size() + " gone")));
+      list("gone", report.gone().stream().map(Footer::told).toList());
+    }
+  }
+
+  /**
+   * {@code FIX No open-water swim (swim-open-water-weekly)}, and what hides it when it is not
+   * clear.
+   */
+  static String told(Gone gone) {
+    String now = gone.now().equals(Gone.CLEAR) ? "" : ", " + gone.now();
+    return gone.severity() + " " + gone.title() + " (" + gone.rule() + now + ")";
   }
 
   private static void count(List<String> counts, int count, String what) {

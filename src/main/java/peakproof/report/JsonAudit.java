@@ -1,14 +1,17 @@
 package peakproof.report;
 
 import java.io.IOException;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import peakproof.audit.Audit;
+import peakproof.audit.Comparison.Since;
 import peakproof.audit.Finding;
 import peakproof.audit.Finding.Location;
 import peakproof.audit.Finding.Value;
+import peakproof.audit.Gone;
 import peakproof.rule.Severity;
 
 /** The names and values of one audit, the same in every report for programs. */
@@ -27,7 +30,12 @@ final class JsonAudit {
     json.date("logEnds", audit.logEnds());
     json.truth("complete", report.complete());
     json.each(
-        "findings", report.ranked(), (inner, one) -> write(inner, one.finding(), one.order()));
+        "findings",
+        report.ranked(),
+        (inner, one) -> write(inner, one.finding(), one.order(), one.since()));
+    if (report.compared()) {
+      json.each("gone", report.gone(), JsonAudit::write);
+    }
     writeOutcomes(json, audit);
     json.text("preset", audit.preset().preset().word());
     json.texts(
@@ -37,17 +45,40 @@ final class JsonAudit {
             .toList());
     json.texts("notDeclared", audit.notDeclared());
     json.texts("remarks", audit.remarks());
-    json.object("summary", inner -> write(inner, report.tally()));
+    json.object(
+        "summary",
+        inner -> {
+          write(inner, report.tally());
+          if (report.compared()) {
+            inner.count("new", report.count(Since.NEW));
+            inner.count("known", report.count(Since.KNOWN));
+            inner.count("gone", report.gone().size());
+          }
+        });
+  }
+
+  /** What was found earlier and is no more. */
+  static void write(Json json, Gone gone) throws IOException {
+    json.text("rule", gone.rule());
+    json.text("severity", gone.severity().name());
+    json.text("title", gone.title());
+    json.text("now", gone.now());
+    json.places("where", List.of(gone.place()));
+    json.text("fingerprint", gone.fingerprint());
   }
 
   /** An accepted finding has no rank, so no {@code order}. */
-  private static void write(Json json, Finding finding, @Nullable Integer order)
+  private static void write(
+      Json json, Finding finding, @Nullable Integer order, @Nullable Since since)
       throws IOException {
     json.text("rule", finding.rule());
     json.text("severity", finding.severity().name());
     json.text("hold", finding.hold() == null ? null : finding.hold().word());
     if (order != null) {
       json.count("order", order);
+    }
+    if (since != null) {
+      json.text("since", since.word());
     }
     json.text("theme", finding.theme());
     json.text("title", finding.title());
@@ -103,7 +134,7 @@ final class JsonAudit {
         "accepted",
         audit.accepted(),
         (inner, accepted) -> {
-          write(inner, accepted.finding(), null);
+          write(inner, accepted.finding(), null, null);
           inner.text("because", accepted.because());
           inner.text("by", accepted.by());
           inner.date("until", accepted.until());

@@ -3,6 +3,7 @@ package peakproof.report;
 import java.io.IOException;
 import java.io.Writer;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The report for programs: every finding, whatever the reader chose to see, in the order of the
@@ -17,6 +18,7 @@ public final class JsonReport implements Renderer {
   private final String before;
   private final String after;
   private boolean begun;
+  private @Nullable Balance balance;
 
   /** Writes to {@code out}; the same bytes for the same audits. */
   public JsonReport(Writer out, String program) {
@@ -48,8 +50,35 @@ public final class JsonReport implements Renderer {
   }
 
   @Override
+  public void compared(Balance with) {
+    balance = with;
+  }
+
+  @Override
   public void end(int plans) throws IOException {
     out.write(begun ? "\n  " : before);
-    out.write(after);
+    Balance with = balance;
+    if (with == null) {
+      out.write(after);
+    } else {
+      String against = Json.of(json -> json.object("against", inner -> write(inner, with)));
+      out.write("]," + against.substring(against.indexOf('\n')));
+    }
+  }
+
+  private static void write(Json json, Balance balance) throws IOException {
+    json.text("what", balance.against());
+    json.count("new", balance.fresh());
+    json.count("known", balance.known());
+    json.count("gone", balance.gone());
+    json.each(
+        "plansGone",
+        balance.left(),
+        (inner, left) -> {
+          inner.text("plan", left.plan());
+          inner.text("athlete", left.who().athlete());
+          inner.date("raceDate", left.who().race());
+          inner.each("gone", left.findings(), JsonAudit::write);
+        });
   }
 }

@@ -3,12 +3,15 @@ package peakproof.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import peakproof.audit.Audit;
+import peakproof.audit.Comparison.Since;
 import peakproof.audit.Discreet;
 import peakproof.audit.Finding;
 import peakproof.audit.Finding.Location;
+import peakproof.audit.Gone;
 import peakproof.report.Report.Missing;
 import peakproof.report.Report.Ranked;
 import peakproof.rule.Severity;
@@ -24,18 +27,24 @@ final class MarkdownPage {
   private final Report counted;
   private final Report shown;
   private final Audit audit;
+  private final boolean withHealth;
   private final StringBuilder page = new StringBuilder();
 
   private MarkdownPage(Judged judged, Layout layout) {
     this.audit = layout.withHealth() ? judged.audit() : Discreet.of(judged.audit());
     this.counted = Report.of(judged, layout.choice());
-    this.shown = Report.of(new Judged(audit, judged.complete()), layout.choice());
+    this.shown =
+        Report.of(
+            new Judged(audit, judged.complete(), judged.comparison(), judged.background()),
+            layout.choice());
+    this.withHealth = layout.withHealth();
   }
 
   static String of(Judged judged, Layout layout) {
     MarkdownPage page = new MarkdownPage(judged, layout);
     page.head();
     page.findings();
+    page.gone();
     page.notJudged();
     page.decided();
     return page.page.toString();
@@ -70,9 +79,20 @@ final class MarkdownPage {
         counts.add("**" + found + " " + severity + "**");
       }
     }
-    return counts.isEmpty()
-        ? "nothing found by " + count(counted.tally().judged(), "rule")
-        : String.join(", ", counts);
+    String all =
+        counts.isEmpty()
+            ? "nothing found by " + count(counted.tally().judged(), "rule")
+            : String.join(", ", counts);
+    return counted.compared()
+        ? all
+            + ": "
+            + counted.count(Since.NEW)
+            + " new, "
+            + counted.count(Since.KNOWN)
+            + " known, "
+            + counted.gone().size()
+            + " gone"
+        : all;
   }
 
   private void findings() {
@@ -86,11 +106,38 @@ final class MarkdownPage {
     }
   }
 
+  private void gone() {
+    List<Gone> gone = shown.gone();
+    if (!gone.isEmpty()) {
+      open(count(gone.size(), "finding") + " gone");
+      gone.forEach(one -> page.append("- ").append(gone(one, audit, withHealth)).append('\n'));
+      page.append('\n');
+      close();
+    }
+  }
+
+  /** One line; of a health entry no more than that there was one. */
+  static String gone(Gone gone, @Nullable Audit audit, boolean withHealth) {
+    Gone told = withHealth ? gone : gone.discreet(audit == null ? Set.of() : audit.ofHealth());
+    String rule = told.rule().equals(Discreet.RULE) ? "" : " · " + Markdown.code(told.rule());
+    String now = told.now().equals(Gone.CLEAR) ? "" : " (" + told.now() + ")";
+    return "**" + told.severity() + "** " + Markdown.text(told.title()) + rule + now;
+  }
+
   private void finding(Ranked ranked) {
     Finding finding = ranked.finding();
     String hold = finding.hold() == null ? "" : " (" + TextPage.spoken(finding.hold()) + ")";
     String rule = finding.rule().equals(Discreet.RULE) ? "" : " · " + Markdown.code(finding.rule());
-    line("**" + finding.severity() + "** " + Markdown.text(finding.title()) + hold + rule);
+    String since = ranked.since() == null ? "" : " (" + ranked.since().word() + ")";
+    line(
+        "**"
+            + finding.severity()
+            + "**"
+            + since
+            + " "
+            + Markdown.text(finding.title())
+            + hold
+            + rule);
     item("where", places(finding.where()));
     String ground = rule.isEmpty() ? "" : " (" + Markdown.text(Evidence.of(finding)) + ")";
     item("why", Markdown.text(finding.why()) + ground);
@@ -147,6 +194,7 @@ final class MarkdownPage {
   }
 
   private void decided() {
+    audit.remarks().forEach(remark -> line(Markdown.text(remark)));
     if (audit.accepted().isEmpty() && audit.silenced().isEmpty()) {
       return;
     }

@@ -2,12 +2,16 @@ package peakproof.report;
 
 import java.io.IOException;
 import java.io.Writer;
+import org.jspecify.annotations.Nullable;
+import peakproof.audit.Baseline;
+import peakproof.audit.Gone;
 
 /** The report for a comment on a proposed change: a heading for each plan, details folded away. */
 final class MarkdownReport implements Renderer {
   private final Writer out;
   private final Layout layout;
   private int audited;
+  private @Nullable Balance balance;
 
   MarkdownReport(Writer out, Layout layout) {
     this.out = out;
@@ -26,8 +30,16 @@ final class MarkdownReport implements Renderer {
   }
 
   @Override
+  public void compared(Balance with) {
+    balance = with;
+  }
+
+  @Override
   public void end(int plans) throws IOException {
     int left = plans - audited;
+    if (plans == 0) {
+      out.write("No plan to audit.\n\n");
+    }
     if (left > 0) {
       out.write(
           "**"
@@ -35,6 +47,33 @@ final class MarkdownReport implements Renderer {
               + (left == 1 ? " plan was" : " plans were")
               + " not audited**; the log of this run says why.\n\n");
     }
+    if (balance != null) {
+      say(balance);
+    }
     out.write("Not medical advice; race rules, local law and licensed practitioners come first.\n");
+  }
+
+  private void say(Balance with) throws IOException {
+    for (Baseline.Left left : with.left()) {
+      out.write(
+          Markdown.code(left.plan())
+              + " ("
+              + Markdown.name(left.who().athlete())
+              + ") is no more:\n\n");
+      for (Gone gone : left.findings()) {
+        out.write("- " + MarkdownPage.gone(gone, null, layout.withHealth()) + "\n");
+      }
+      out.write("\n");
+    }
+    out.write(
+        "Against "
+            + Markdown.code(with.against())
+            + ": "
+            + with.fresh()
+            + " new, "
+            + with.known()
+            + " known, "
+            + with.gone()
+            + " gone.\n\n");
   }
 }

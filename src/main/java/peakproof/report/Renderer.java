@@ -15,6 +15,11 @@ public interface Renderer {
   void add(Rank rank, String page) throws IOException;
 
   /**
+   * Takes what the run says beside an earlier one; before the end, and only when it is compared.
+   */
+  default void compared(Balance balance) {}
+
+  /**
    * Writes what comes after the last page.
    *
    * @param plans how many plans were found, audited or not

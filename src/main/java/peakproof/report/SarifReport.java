@@ -5,12 +5,17 @@ import java.io.Writer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.concurrent.atomic.AtomicBoolean;
 import peakproof.audit.Audit;
 import peakproof.audit.Audit.AcceptedFinding;
+import peakproof.audit.Baseline;
+import peakproof.audit.Comparison;
+import peakproof.audit.Comparison.Since;
 import peakproof.audit.Discreet;
 import peakproof.audit.Finding;
+import peakproof.audit.Gone;
 
 /**
  * The report for hosts that show findings on the line, in SARIF 2.1.0 (OASIS). Results go out as
@@ -26,6 +31,7 @@ final class SarifReport implements Renderer {
   private final Layout layout;
   private final Map<String, Finding> ofHouses = new ConcurrentSkipListMap<>();
   private final AtomicBoolean incomplete = new AtomicBoolean();
+  private final List<String> ofPlansGone = new ArrayList<>();
   private boolean begun;
   private int audited;
 
@@ -42,15 +48,29 @@ final class SarifReport implements Renderer {
     Audit audit = layout.withHealth() ? judged.audit() : Discreet.of(judged.audit());
     SarifResult result = new SarifResult(audit);
     List<String> results = new ArrayList<>();
+    Comparison compared = judged.comparison();
     for (Finding finding : audit.findings()) {
-      results.add(Json.of(json -> result.write(json, finding, null)));
+      Since since = compared == null ? null : compared.findings().get(results.size());
+      results.add(Json.of(json -> result.write(json, finding, since, null)));
       noteRule(finding);
     }
+    Since livedWith = compared == null ? null : Since.KNOWN;
     for (AcceptedFinding accepted : audit.accepted()) {
-      results.add(Json.of(json -> result.write(json, accepted.finding(), accepted)));
+      results.add(Json.of(json -> result.write(json, accepted.finding(), livedWith, accepted)));
       noteRule(accepted.finding());
     }
+    if (compared != null) {
+      results.addAll(absent(compared.gone(), audit.ofHealth()));
+    }
     return String.join(",", results.stream().map(SarifReport::indented).toList());
+  }
+
+  /** What is gone; rules that are no more have their title in the result alone. */
+  private List<String> absent(List<Gone> gone, Set<String> ofHealth) {
+    return gone.stream()
+        .map(one -> layout.withHealth() ? one : one.discreet(ofHealth))
+        .map(one -> Json.of(json -> SarifResult.writeAbsent(json, one)))
+        .toList();
   }
 
   private static String indented(String result) {
@@ -68,9 +88,12 @@ final class SarifReport implements Renderer {
   @Override
   public void add(Rank rank, String page) throws IOException {
     audited++;
-    if (page.isEmpty()) {
-      return;
+    if (!page.isEmpty()) {
+      write(page);
     }
+  }
+
+  private void write(String page) throws IOException {
     if (begun) {
       out.write(",");
     } else {
@@ -82,7 +105,17 @@ final class SarifReport implements Renderer {
   }
 
   @Override
+  public void compared(Balance balance) {
+    for (Baseline.Left left : balance.left()) {
+      ofPlansGone.addAll(absent(left.findings(), Set.of()));
+    }
+  }
+
+  @Override
   public void end(int plans) throws IOException {
+    if (!ofPlansGone.isEmpty()) {
+      write(String.join(",", ofPlansGone.stream().map(SarifReport::indented).toList()));
+    }
     String all = document(plans - audited);
     int inside = all.indexOf(RESULTS) + RESULTS.length() - 1;
     out.write(begun ? "\n      " + all.substring(inside) : all);

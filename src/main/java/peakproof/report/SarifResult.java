@@ -6,14 +6,19 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import peakproof.audit.Audit;
 import peakproof.audit.Audit.AcceptedFinding;
+import peakproof.audit.Comparison.Since;
 import peakproof.audit.Finding;
 import peakproof.audit.Finding.Location;
+import peakproof.audit.Gone;
+import peakproof.document.Place;
 import peakproof.rule.Severity;
 
 /** One finding as a SARIF result. */
 final class SarifResult {
   /** The folder that relative files are named from. */
   static final String BASE = "%SRCROOT%";
+
+  private static final String FINGERPRINT = "peakproof/v1";
 
   private final Audit audit;
 
@@ -29,22 +34,37 @@ final class SarifResult {
     };
   }
 
-  void write(Json json, Finding finding, @Nullable AcceptedFinding accepted) throws IOException {
+  /** A result of an earlier run that this one does not have. */
+  static void writeAbsent(Json json, Gone gone) throws IOException {
+    json.text("ruleId", gone.rule());
+    json.text("level", level(gone.severity()));
+    json.text("baselineState", "absent");
+    SarifRules.message(
+        json, "message", gone.severity() + ": " + gone.title() + ". Gone: " + gone.now() + ".");
+    json.each("locations", List.of(gone.place()), SarifResult::writePlace);
+    json.object("partialFingerprints", inner -> inner.text(FINGERPRINT, gone.fingerprint()));
+  }
+
+  void write(Json json, Finding finding, @Nullable Since since, @Nullable AcceptedFinding accepted)
+      throws IOException {
     json.text("ruleId", finding.rule());
+    if (since != null) {
+      json.text("baselineState", since == Since.NEW ? "new" : "unchanged");
+    }
     json.text("level", level(finding.severity()));
     SarifRules.message(json, "message", text(finding));
     List<Location> where = finding.where();
-    json.each("locations", where.subList(0, 1), (inner, place) -> writePlace(inner, place));
+    json.each("locations", where.subList(0, 1), (inner, one) -> writePlace(inner, one.place()));
     if (where.size() > 1) {
       json.each(
           "relatedLocations",
           where.subList(1, where.size()),
           (inner, place) -> {
-            writePlace(inner, place);
+            writePlace(inner, place.place());
             SarifRules.message(inner, "message", time(place) + place(place));
           });
     }
-    json.object("partialFingerprints", inner -> inner.text("peakproof/v1", finding.fingerprint()));
+    json.object("partialFingerprints", inner -> inner.text(FINGERPRINT, finding.fingerprint()));
     if (accepted != null) {
       json.each("suppressions", List.of(accepted), SarifResult::writeSuppression);
     }
@@ -80,8 +100,8 @@ final class SarifResult {
             + (accepted.until() == null ? "" : ", until " + Dates.full(accepted.until())));
   }
 
-  private static void writePlace(Json json, Location location) throws IOException {
-    String file = location.place().file();
+  private static void writePlace(Json json, Place place) throws IOException {
+    String file = place.file();
     json.object(
         "physicalLocation",
         physical -> {
@@ -96,8 +116,8 @@ final class SarifResult {
           physical.object(
               "region",
               region -> {
-                region.count("startLine", location.place().line());
-                region.count("startColumn", location.place().column());
+                region.count("startLine", place.line());
+                region.count("startColumn", place.column());
               });
         });
   }

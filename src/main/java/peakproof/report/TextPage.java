@@ -45,6 +45,9 @@ final class TextPage {
     Finding finding = ranked.finding();
     writeTitle(ranked.order(), finding);
     List<String> where = new ArrayList<>();
+    if (ranked.since() != null) {
+      where.add(ranked.since().word());
+    }
     Hold hold = finding.hold();
     if (hold != null) {
       where.add(Lines.bound(spoken(hold)));

@@ -2,6 +2,9 @@ package peakproof.report;
 
 import java.io.IOException;
 import java.io.Writer;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import peakproof.audit.Baseline;
 
 /**
  * The report a coach reads in the evening: a few findings, what to do, and what was not judged. Of
@@ -13,6 +16,7 @@ public final class TextReport implements Renderer {
   private final int width;
   private final Ink ink;
   private final WorstFirst pages = new WorstFirst();
+  private @Nullable Balance balance;
 
   /**
    * Writes to {@code out}.
@@ -36,19 +40,42 @@ public final class TextReport implements Renderer {
     pages.add(rank, page);
   }
 
-  /** Writes everything; nothing when no plan was audited. */
+  @Override
+  public void compared(Balance with) {
+    balance = with;
+  }
+
+  /** Writes everything; nothing when no plan was audited and none is compared. */
   @Override
   public void end(int plans) throws IOException {
     try (pages) {
-      if (pages.isEmpty()) {
+      if (pages.isEmpty() && balance == null) {
         return;
       }
       pages.writeTo(out, pages.ranks().size() > 1 ? "─".repeat(width) + "\n" : "");
       if (plans > 1) {
         say(2, Summary.of(pages.ranks(), plans));
       }
+      if (balance != null) {
+        say(balance);
+      }
       say(0, "Not medical advice; race rules, local law and licensed practitioners come first.");
     }
+  }
+
+  private void say(Balance with) throws IOException {
+    for (Baseline.Left left : with.left()) {
+      List<String> findings = left.findings().stream().map(Footer::told).toList();
+      say(
+          2,
+          "gone with "
+              + left.plan()
+              + " ("
+              + left.who().athlete()
+              + "): "
+              + Lines.dotted(findings));
+    }
+    say(2, with.counts());
   }
 
   private void say(int indent, String text) throws IOException {

@@ -296,7 +296,11 @@ class AuditRunTest {
   }
 
   private PageOfPlan layout() {
-    return new PageOfPlan(judged -> List.of(report.page(judged)), Severity.HOLD, audit -> null);
+    return new PageOfPlan(
+        judged -> List.of(report.page(judged)),
+        Severity.HOLD,
+        new Past(List.of(), false),
+        audit -> null);
   }
 
   private List<String> pages() {

@@ -32,7 +32,7 @@ public record Comparison(List<Since> findings, List<Gone> gone) {
   }
 
   /** Compares with what was found earlier. */
-  static Comparison of(Audit audit, List<Gone> earlier) {
+  public static Comparison of(Audit audit, List<Gone> earlier) {
     List<Since> findings = new ArrayList<>();
     Set<String> present = new HashSet<>();
     for (Finding finding : audit.findings()) {

@@ -94,7 +94,7 @@ public final class RosterJson {
   }
 
   /** Not compared: all three lists are null. */
-  private static void writeSince(Json json, @Nullable Since since) throws IOException {
+  private static void writeSince(Json json, @Nullable SinceDay since) throws IOException {
     if (since == null || !since.compared()) {
       json.text("new", null);
       json.text("heavier", null);

@@ -34,7 +34,7 @@ record RosterLine(
     @Nullable Headline first,
     List<String> rules,
     @Nullable KeySession next,
-    @Nullable Since since)
+    @Nullable SinceDay since)
     implements Comparable<RosterLine> {
   private static final Comparator<RosterLine> NEEDS_THE_COACH_FIRST =
       Comparator.comparing(RosterLine::rank, Rank.MOST_FOUND_FIRST)
@@ -63,7 +63,7 @@ record RosterLine(
         findings.isEmpty() ? null : Headline.of(findings.get(0)),
         findings.stream().map(Finding::rule).distinct().toList(),
         judged.background().get().next(),
-        since == null ? null : Since.of(since, audit, then));
+        since == null ? null : SinceDay.of(since, audit, then));
   }
 
   String plan() {

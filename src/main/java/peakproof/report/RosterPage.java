@@ -54,7 +54,7 @@ public record RosterPage(
       String next,
       String nextDate,
       String in,
-      @Nullable Since since,
+      @Nullable SinceDay since,
       String notCompared) {
     /** By how much it changed; what is new counts most. */
     int news() {

@@ -145,7 +145,7 @@ public final class RosterText {
   }
 
   private void changes(RosterLine line) {
-    Since since = line.since();
+    SinceDay since = line.since();
     if (since == null) {
       return;
     }

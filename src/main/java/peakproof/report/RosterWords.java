@@ -50,12 +50,12 @@ final class RosterWords {
     if (date == null) {
       return null;
     }
-    List<Since> all =
+    List<SinceDay> all =
         roster.lines().stream().flatMap(line -> Stream.ofNullable(line.since())).toList();
     List<String> parts = new ArrayList<>();
-    changed(parts, all, Since::added, "new");
-    changed(parts, all, Since::heavier, "heavier");
-    changed(parts, all, Since::gone, "gone");
+    changed(parts, all, SinceDay::added, "new");
+    changed(parts, all, SinceDay::heavier, "heavier");
+    changed(parts, all, SinceDay::gone, "gone");
     if (parts.isEmpty()) {
       parts.add("nothing changed");
     }
@@ -67,7 +67,7 @@ final class RosterWords {
   }
 
   private static void changed(
-      List<String> parts, List<Since> all, Function<Since, List<Headline>> kind, String what) {
+      List<String> parts, List<SinceDay> all, Function<SinceDay, List<Headline>> kind, String what) {
     int findings = all.stream().mapToInt(since -> kind.apply(since).size()).sum();
     long athletes = all.stream().filter(since -> !kind.apply(since).isEmpty()).count();
     if (findings > 0) {
@@ -107,7 +107,7 @@ final class RosterWords {
 
   /** Why what became of an athlete's findings is not told. */
   static String notCompared(RosterLine line) {
-    Since since = line.since();
+    SinceDay since = line.since();
     return since != null && line.asOf().isAfter(since.date())
         ? "the plan could not be judged as of that day"
         : "judged as of " + Dates.day(line.asOf(), line.raceDate()) + ", nothing is logged since";

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import peakproof.audit.Comparison.Since;
 import peakproof.document.DocumentSchemas;
 import peakproof.rule.Grade;
 import peakproof.rule.Hold;
@@ -25,19 +26,21 @@ final class AuditSchema {
     definitions.set("audit", audit());
     definitions.set("finding", finding(true));
     definitions.set("accepted", finding(false));
+    definitions.set("gone", gone());
     ObjectNode format = JSON.objectNode().put("const", 1);
     schema.setAll(
         object(
             "format", format,
             "program", text("its name and version"),
             "audits", list(reference("audit"), "in the order of the plans")));
+    offer(schema, "against", against());
     schema.set("definitions", definitions);
     return schema;
   }
 
   private static ObjectNode audit() {
     ObjectNode canHold = flag("true when the rule could hold the plan back");
-    return object(
+    ObjectNode audit = object(
         "plan", text("the file"),
         "log", orNull(text("the file; null when there is none")),
         "asOf", date("the day that splits what was done from what is planned"),
@@ -73,6 +76,33 @@ final class AuditSchema {
         "notDeclared", list(text("an entry"), "not written, so read as none"),
         "remarks", list(text("a sentence"), "what else to know of this audit"),
         "summary", summary());
+    offer(audit, "gone", list(reference("gone"), "found earlier and no more; with --against"));
+    return audit;
+  }
+
+  private static ObjectNode gone() {
+    return object(
+        "rule", text("its name"),
+        "severity", words(Stream.of(Severity.values()).map(Enum::name)),
+        "title", text("the problem"),
+        "now", text("what became of the rule: clear, or why that is no good news"),
+        "where", list(object("file", text("as it was then"), "line", whole("from 1")), "then"),
+        "fingerprint", text("of the finding"));
+  }
+
+  private static ObjectNode against() {
+    ObjectNode left =
+        object(
+            "plan", text("the file as it was then"),
+            "athlete", text("the name"),
+            "raceDate", date("the day of the race"),
+            "gone", list(reference("gone"), "what was found in it"));
+    return object(
+        "what", text("the revision or file"),
+        "new", whole("how many"),
+        "known", whole("how many"),
+        "gone", whole("how many"),
+        "plansGone", list(left, "plans that are no more"));
   }
 
   private static ObjectNode summary() {
@@ -84,7 +114,9 @@ final class AuditSchema {
             .flatMap(names -> names)
             .flatMap(name -> Stream.<Object>of(name, whole("how many")))
             .toList();
-    return object(counts.toArray());
+    ObjectNode summary = object(counts.toArray());
+    Stream.of("new", "known", "gone").forEach(name -> offer(summary, name, whole("with --against")));
+    return summary;
   }
 
   /**
@@ -125,6 +157,7 @@ final class AuditSchema {
             "fingerprint", text("the same for the same finding, whatever moves in the file"));
     if (ranked) {
       add(finding, "order", whole("from 1"));
+      offer(finding, "since", words(Stream.of(Since.values()).map(Since::word)));
     } else {
       add(finding, "because", text("the coach's reason"));
       add(finding, "by", orNull(text("who decided")));
@@ -141,6 +174,11 @@ final class AuditSchema {
       add(object, (String) all.get(i), (ObjectNode) all.get(i + 1));
     }
     return object;
+  }
+
+  /** A key that is not always there. */
+  private static void offer(ObjectNode object, String name, ObjectNode value) {
+    object.withObject("/properties").set(name, value);
   }
 
   private static void add(ObjectNode object, String name, ObjectNode value) {

@@ -14,6 +14,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import peakproof.Golden;
 import peakproof.audit.Audit;
+import peakproof.audit.Background;
+import peakproof.audit.Baseline;
+import peakproof.audit.Comparison;
+import peakproof.audit.Gone;
 import peakproof.document.DocumentSchemas;
 import peakproof.rule.Severity;
 
@@ -45,6 +49,31 @@ class AuditSchemaTest {
         Stream.of(Sample.runa(), held).map(audit -> new Judged(audit, true)).toArray(Judged[]::new);
     Written.by(new JsonReport(out, "peakproof 0.1.0"), all.length, all);
     return new ObjectMapper().readTree(out.toString());
+  }
+
+  /** The same plan beside one in which something else was found, and a plan that is no more. */
+  private static JsonNode compared() throws Exception {
+    Audit now = Sample.audit("Bo", null, List.of(Sample.finding("brick-none", Severity.FIX)));
+    Audit then = Sample.audit("Bo", null, List.of(Sample.finding("brick-long-none", Severity.FIX)));
+    List<Gone> earlier = Baseline.findings(then);
+    StringWriter out = new StringWriter();
+    JsonReport report = new JsonReport(out, "peakproof 0.1.0");
+    Judged judged = new Judged(now, true, Comparison.of(now, earlier), () -> Background.NONE);
+    report.add(Rank.of(now), report.page(judged));
+    Baseline.Who who = new Baseline.Who("Ida", now.raceDate());
+    report.compared(
+        new Balance("main", 1, 0, 1, List.of(new Baseline.Left("ida.yaml", who, earlier))));
+    report.end(1);
+    return new ObjectMapper().readTree(out.toString());
+  }
+
+  @Test
+  void listsEveryKeyOfAComparison() throws Exception {
+    JsonNode compared = compared();
+    assertThat(compared.at("/audits/0/findings/0/since").asText()).isEqualTo("new");
+    assertThat(compared.at("/audits/0/gone")).hasSize(1);
+    assertThat(compared.at("/against/plansGone/0/gone")).hasSize(1);
+    assertThat(wrong(closed(), compared)).isEmpty();
   }
 
   @Test

@@ -150,7 +150,7 @@ class RosterTest {
                 Sample.finding("grows", Severity.FIX),
                 Sample.finding("shrinks", Severity.ASK),
                 Sample.finding("comes", Severity.HOLD)));
-    Since since = Since.of(LocalDate.parse("2027-05-23"), now, then);
+    SinceDay since = SinceDay.of(LocalDate.parse("2027-05-23"), now, then);
     assertThat(since.compared()).isTrue();
     assertThat(since.added()).extracting(Headline::rule).containsExactly("comes");
     assertThat(since.heavier()).extracting(Headline::rule).containsExactly("grows");
@@ -160,9 +160,9 @@ class RosterTest {
   @Test
   void comparesNothingWithADayThatIsNotBefore() {
     Audit audit = audit("A", found("stays", Severity.ASK));
-    assertThat(Since.of(audit.asOf(), audit, audit).compared()).isFalse();
-    assertThat(Since.of(audit.asOf().minusDays(1), audit, null).compared()).isFalse();
-    assertThat(Since.of(audit.asOf().minusDays(1), audit, audit).compared()).isTrue();
+    assertThat(SinceDay.of(audit.asOf(), audit, audit).compared()).isFalse();
+    assertThat(SinceDay.of(audit.asOf().minusDays(1), audit, null).compared()).isFalse();
+    assertThat(SinceDay.of(audit.asOf().minusDays(1), audit, audit).compared()).isTrue();
   }
 
   @Test

@@ -67,7 +67,10 @@ final class RosterWords {
   }
 
   private static void changed(
-      List<String> parts, List<SinceDay> all, Function<SinceDay, List<Headline>> kind, String what) {
+      List<String> parts,
+      List<SinceDay> all,
+      Function<SinceDay, List<Headline>> kind,
+      String what) {
     int findings = all.stream().mapToInt(since -> kind.apply(since).size()).sum();
     long athletes = all.stream().filter(since -> !kind.apply(since).isEmpty()).count();
     if (findings > 0) {

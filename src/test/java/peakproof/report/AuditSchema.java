@@ -40,42 +40,43 @@ final class AuditSchema {
 
   private static ObjectNode audit() {
     ObjectNode canHold = flag("true when the rule could hold the plan back");
-    ObjectNode audit = object(
-        "plan", text("the file"),
-        "log", orNull(text("the file; null when there is none")),
-        "asOf", date("the day that splits what was done from what is planned"),
-        "athlete", text("the name"),
-        "event", text("the name"),
-        "raceDate", date("the day of the race"),
-        "daysToGo", whole("from asOf to the race"),
-        "logEnds", orNull(date("the newest entry of the log")),
-        "complete", flag("false when a rule for this plan is broken and judged nobody"),
-        "findings", list(reference("finding"), "ranked, the most urgent first"),
-        "notJudged",
-            list(
-                object(
-                    "rule", text("its name"),
-                    "missing", list(text("an entry"), "entries that would let it judge"),
-                    "canHold", canHold),
-                "rules that could not judge"),
-        "accepted", list(reference("accepted"), "findings the coach has seen and lives with"),
-        "silenced",
-            list(
-                object(
-                    "rule", text("its name"),
-                    "because", text("the house's reason"),
-                    "canHold", canHold),
-                "rules the house has turned off"),
-        "notForThisPlan",
-            list(
-                object("rule", text("its name"), "because", text("what it is for")),
-                "rules for other races or athletes"),
-        "clear", list(text("a rule"), "rules that found nothing"),
-        "preset", text("whose numbers count where house and plan have none"),
-        "settings", list(text("who: which rule, what"), "what house and plan change"),
-        "notDeclared", list(text("an entry"), "not written, so read as none"),
-        "remarks", list(text("a sentence"), "what else to know of this audit"),
-        "summary", summary());
+    ObjectNode audit =
+        object(
+            "plan", text("the file"),
+            "log", orNull(text("the file; null when there is none")),
+            "asOf", date("the day that splits what was done from what is planned"),
+            "athlete", text("the name"),
+            "event", text("the name"),
+            "raceDate", date("the day of the race"),
+            "daysToGo", whole("from asOf to the race"),
+            "logEnds", orNull(date("the newest entry of the log")),
+            "complete", flag("false when a rule for this plan is broken and judged nobody"),
+            "findings", list(reference("finding"), "ranked, the most urgent first"),
+            "notJudged",
+                list(
+                    object(
+                        "rule", text("its name"),
+                        "missing", list(text("an entry"), "entries that would let it judge"),
+                        "canHold", canHold),
+                    "rules that could not judge"),
+            "accepted", list(reference("accepted"), "findings the coach has seen and lives with"),
+            "silenced",
+                list(
+                    object(
+                        "rule", text("its name"),
+                        "because", text("the house's reason"),
+                        "canHold", canHold),
+                    "rules the house has turned off"),
+            "notForThisPlan",
+                list(
+                    object("rule", text("its name"), "because", text("what it is for")),
+                    "rules for other races or athletes"),
+            "clear", list(text("a rule"), "rules that found nothing"),
+            "preset", text("whose numbers count where house and plan have none"),
+            "settings", list(text("who: which rule, what"), "what house and plan change"),
+            "notDeclared", list(text("an entry"), "not written, so read as none"),
+            "remarks", list(text("a sentence"), "what else to know of this audit"),
+            "summary", summary());
     offer(audit, "gone", list(reference("gone"), "found earlier and no more; with --against"));
     return audit;
   }
@@ -115,7 +116,8 @@ final class AuditSchema {
             .flatMap(name -> Stream.<Object>of(name, whole("how many")))
             .toList();
     ObjectNode summary = object(counts.toArray());
-    Stream.of("new", "known", "gone").forEach(name -> offer(summary, name, whole("with --against")));
+    Stream.of("new", "known", "gone")
+        .forEach(name -> offer(summary, name, whole("with --against")));
     return summary;
   }
 

@@ -162,7 +162,7 @@ class LauncherTest {
         .contains(
             "<-Dpeakproof.home="
                 + home
-                + ">\n<-Dpeakproof.exit=100>\n<-Dpeakproof.terminal=false>\n<-Dpeakproof.watched=false>\n<-jar>\n")
+                + ">\n<-Dpeakproof.exit=100>\n<-Dpeakproof.terminal=false>\n<-Dpeakproof.watched=false>\n<-Dpeakproof.answering=false>\n<-jar>\n")
         .endsWith("<audit>\n<my plans>\n<>\n<*>\n<--as-of=2027-05-30>\n");
   }
 

@@ -25,6 +25,10 @@ final class Html {
   static String of(String template, Record shown) {
     TemplateOutput page = new StringOutput();
     TEMPLATES.render(template + ".jte", shown, page);
-    return page.toString().lines().map(Printable::of).collect(Collectors.joining("\n", "", "\n"));
+    return page.toString()
+        .stripTrailing()
+        .lines()
+        .map(Printable::of)
+        .collect(Collectors.joining("\n", "", "\n"));
   }
 }

@@ -31,7 +31,7 @@ class CompletionCommandTest {
     Files.writeString(script, Run.of("completion", "bash").out(), StandardCharsets.UTF_8);
     assertThat(OtherProgram.answer(folder, List.of("bash", "-n", script.toString()))).isEmpty();
     assertThat(completed(script, "aud")).isEqualTo("audit");
-    assertThat(completed(script, "audit", "--fai")).isEqualTo("--fail-at");
+    assertThat(completed(script, "audit", "--fail-a")).isEqualTo("--fail-at");
     assertThat(completed(script, "rules", "exp")).isEqualTo("export");
     assertThat(completed(script, "completion", "--out")).isEqualTo("--output");
   }

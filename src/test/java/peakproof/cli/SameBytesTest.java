@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TimeZone;
@@ -38,8 +40,12 @@ class SameBytesTest {
     Map<String, String> environment = new HashMap<>(more);
     environment.put("XDG_CACHE_HOME", rules.home().toString());
     Surroundings there = new Surroundings(rules.home(), Run.CLOCK, false, false, environment);
-    Run run =
-        Run.in(there, "audit", "plans/noor", "plans/tove", "--all", "--format", format.name());
+    List<String> arguments = new ArrayList<>(List.of("audit", "plans/noor"));
+    if (format != AuditFormat.HTML) {
+      arguments.add("plans/tove");
+    }
+    arguments.addAll(List.of("--all", "--format", format.name()));
+    Run run = Run.in(there, arguments.toArray(String[]::new));
     assertThat(run.code()).isEqualTo(1);
     return run.out();
   }

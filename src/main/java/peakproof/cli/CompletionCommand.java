@@ -11,7 +11,7 @@ import picocli.CommandLine.Spec;
 
 /** Prints the script by which a shell completes commands and options of this program. */
 @Command(
-    name = "completion",
+    name = CompletionCommand.NAME,
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     sortOptions = false,
@@ -23,6 +23,9 @@ import picocli.CommandLine.Spec;
       "  source <(peakproof completion zsh)"
     })
 final class CompletionCommand implements Callable<Integer> {
+  /** It tells of all commands, so it needs them. */
+  static final String NAME = "completion";
+
   /** The shells that have such a script. */
   enum Shell {
     BASH,

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import peakproof.begin.NewEvent;
 import peakproof.begin.NewHouse;
 import peakproof.begin.NewPlan;
@@ -30,7 +31,7 @@ public final class Program {
     Messages messages = new Messages(err, surroundings.watched());
     int code;
     try {
-      code = commands(in, out, err, messages, surroundings).execute(arguments);
+      code = commands(arguments, in, out, err, messages, surroundings).execute(arguments);
     } catch (Throwable mistake) {
       messages.tellOurMistake(mistake, null);
       code = ExitCode.INTERNAL_ERROR.number();
@@ -44,58 +45,85 @@ public final class Program {
     return code;
   }
 
+  /**
+   * The command asked for by name alone, else all of them: each that is made costs every start some
+   * milliseconds.
+   */
   private static CommandLine commands(
+      String[] arguments,
       InputStream in,
       PrintWriter out,
       PrintWriter err,
       Messages messages,
       Surroundings surroundings) {
-    CommandLine rules =
-        new CommandLine(new RulesCommand())
-            .addSubcommand(new RulesListCommand(messages, surroundings))
-            .addSubcommand(new RulesShowCommand(messages, surroundings))
-            .addSubcommand(new RulesCheckCommand(messages, surroundings))
-            .addSubcommand(new RulesTryCommand(messages, surroundings))
-            .addSubcommand(new RulesNewCommand(messages, surroundings))
-            .addSubcommand(new RulesExportCommand(messages, surroundings));
-    Begun begun = new Begun(in, messages, surroundings);
-    CommandLine starts =
-        new CommandLine(new NewCommand())
-            .addSubcommand(Begun.command(new NewPlanCommand(begun, surroundings), NewPlan.asked()))
-            .addSubcommand(Begun.command(new NewEventCommand(begun), new NewEvent().items()))
-            .addSubcommand(Begun.command(new NewHouseCommand(begun), new NewHouse().items()));
-    CommandLine program =
-        new CommandLine(new PeakproofCommand())
-            .addSubcommand(new AuditCommand(in, messages, surroundings))
-            .addSubcommand(new AskCommand(messages, surroundings))
-            .addSubcommand(new BriefCommand(messages, surroundings))
-            .addSubcommand(new RosterCommand(messages, surroundings))
-            .addSubcommand(new ForecastCommand(messages, surroundings))
-            .addSubcommand(new MeasuresCommand(messages, surroundings))
-            .addSubcommand(
-                new CommandLine(new LogCommand())
-                    .addSubcommand(new LogImportCommand(messages, surroundings))
-                    .addSubcommand(new LogAddCommand(messages)))
-            .addSubcommand(
-                new CommandLine(new PlanCommand()).addSubcommand(new PlanImportCommand(messages)))
-            .addSubcommand(starts)
-            .addSubcommand(rules)
-            .addSubcommand(new WhyCommand(messages, surroundings))
-            .addSubcommand(new WarmCommand(messages, surroundings))
-            .addSubcommand(new DoctorCommand(messages, surroundings))
-            .addSubcommand(new CompletionCommand(messages))
-            .setOut(out)
-            .setErr(err)
-            .setCaseInsensitiveEnumValuesAllowed(true)
-            .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
-            .setParameterExceptionHandler((wrong, given) -> explain(wrong, messages))
-            .setExecutionExceptionHandler(
-                (mistake, command, parsed) -> {
-                  messages.tellOurMistake(mistake, null);
-                  return ExitCode.INTERNAL_ERROR.number();
-                });
+    Map<String, Supplier<Object>> known = known(in, messages, surroundings);
+    String asked = arguments.length == 0 ? "" : arguments[0];
+    boolean alone = known.containsKey(asked) && !asked.equals(CompletionCommand.NAME);
+    CommandLine program = new CommandLine(new PeakproofCommand());
+    known.forEach(
+        (name, command) -> {
+          if (!alone || name.equals(asked)) {
+            program.addSubcommand(name, command.get());
+          }
+        });
+    program
+        .setOut(out)
+        .setErr(err)
+        .setCaseInsensitiveEnumValuesAllowed(true)
+        .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
+        .setParameterExceptionHandler((wrong, given) -> explain(wrong, messages))
+        .setExecutionExceptionHandler(
+            (mistake, command, parsed) -> {
+              messages.tellOurMistake(mistake, null);
+              return ExitCode.INTERNAL_ERROR.number();
+            });
     describe(program, new Version(surroundings.home()));
     return program;
+  }
+
+  /** Every command, made when it is asked for. */
+  private static Map<String, Supplier<Object>> known(
+      InputStream in, Messages messages, Surroundings surroundings) {
+    Map<String, Supplier<Object>> known = new LinkedHashMap<>();
+    known.put("audit", () -> new AuditCommand(in, messages, surroundings));
+    known.put("ask", () -> new AskCommand(messages, surroundings));
+    known.put("brief", () -> new BriefCommand(messages, surroundings));
+    known.put("roster", () -> new RosterCommand(messages, surroundings));
+    known.put("forecast", () -> new ForecastCommand(messages, surroundings));
+    known.put("measures", () -> new MeasuresCommand(messages, surroundings));
+    known.put(
+        "log",
+        () ->
+            new CommandLine(new LogCommand())
+                .addSubcommand(new LogImportCommand(messages, surroundings))
+                .addSubcommand(new LogAddCommand(messages)));
+    known.put(
+        "plan",
+        () -> new CommandLine(new PlanCommand()).addSubcommand(new PlanImportCommand(messages)));
+    known.put("new", () -> begun(new Begun(in, messages, surroundings), surroundings));
+    known.put("rules", () -> rules(messages, surroundings));
+    known.put("why", () -> new WhyCommand(messages, surroundings));
+    known.put("warm", () -> new WarmCommand(messages, surroundings));
+    known.put("doctor", () -> new DoctorCommand(messages, surroundings));
+    known.put(CompletionCommand.NAME, () -> new CompletionCommand(messages));
+    return known;
+  }
+
+  private static CommandLine begun(Begun begun, Surroundings surroundings) {
+    return new CommandLine(new NewCommand())
+        .addSubcommand(Begun.command(new NewPlanCommand(begun, surroundings), NewPlan.asked()))
+        .addSubcommand(Begun.command(new NewEventCommand(begun), new NewEvent().items()))
+        .addSubcommand(Begun.command(new NewHouseCommand(begun), new NewHouse().items()));
+  }
+
+  private static CommandLine rules(Messages messages, Surroundings surroundings) {
+    return new CommandLine(new RulesCommand())
+        .addSubcommand(new RulesListCommand(messages, surroundings))
+        .addSubcommand(new RulesShowCommand(messages, surroundings))
+        .addSubcommand(new RulesCheckCommand(messages, surroundings))
+        .addSubcommand(new RulesTryCommand(messages, surroundings))
+        .addSubcommand(new RulesNewCommand(messages, surroundings))
+        .addSubcommand(new RulesExportCommand(messages, surroundings));
   }
 
   private static int explain(ParameterException wrong, Messages messages) {

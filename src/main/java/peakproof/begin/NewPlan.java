@@ -53,7 +53,7 @@ public final class NewPlan implements Beginning {
   @Override
   public Draft draft(Answers answers) {
     PlanHead head = new PlanHead(answers, file);
-    Reading bare = Documents.read(file, head.bare(), house);
+    Reading bare = Documents.readAs(file, head.bare(), house);
     Dossier dossier = bare.dossier();
     if (dossier == null) {
       return new Draft.Refused(reasons(bare));
@@ -105,7 +105,7 @@ public final class NewPlan implements Beginning {
     int tapers = Objects.requireNonNull(block.taperWeeks());
     Skeleton skeleton = new Skeleton(brief, peaks, tapers);
     String text = head.whole(brief, block, skeleton);
-    Reading reading = Documents.read(file, text, house);
+    Reading reading = Documents.readAs(file, text, house);
     if (reading.dossier() == null) {
       return new Draft.Refused(reasons(reading));
     }

@@ -157,7 +157,7 @@ final class PlanItems {
   private static @Nullable String event(String answer) {
     String plan =
         "plan:\n  format: 1\n  athlete: {name: A}\n  event: " + Scalar.of(answer) + "\n" + WEEKS;
-    return Item.first(Documents.read(Path.of("plan.yaml"), plan, null).faults());
+    return Item.first(Documents.readAs(Path.of("plan.yaml"), plan, null).faults());
   }
 
   private static @Nullable String profile(String answer) {

@@ -51,7 +51,7 @@ public final class Documents {
    *
    * @param houseOverride the house file to use instead of the nearest
    */
-  public static Reading read(Path planFile, String text, @Nullable Path houseOverride) {
+  public static Reading readAs(Path planFile, String text, @Nullable Path houseOverride) {
     Faults faults = new Faults();
     return read(
         planFile,

@@ -62,7 +62,7 @@ public final class Briefing {
         goals(),
         weeks,
         open(),
-        Rehearsed.of(written, event.date()),
+        ToRehearse.of(written, event.date()),
         RaceWords.fuelling(plan),
         RaceWords.week(plan, written),
         RaceCard.of(event, plan.goal()),

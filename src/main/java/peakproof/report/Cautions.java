@@ -105,7 +105,7 @@ final class Cautions {
       case "ice" -> "Warning of ice: while it stands, ride indoors and run where it is gritted.";
       case "smoke" -> "Warning of smoke: while it stands, train indoors or rest.";
       case "water-quality" -> "Warning about the water: swim in the pool until it is lifted.";
-      default -> "Official warning: " + SessionWords.word(word) + ". Ask before you go.";
+      default -> "Official warning: " + PlainWords.of(word) + ". Ask before you go.";
     };
   }
 }

@@ -31,7 +31,7 @@ final class RaceWords {
         swim.direction() == null ? null : direction(swim.direction()),
         swim.start() == null ? null : swim.start() + " start",
         swim.wetsuit() == null ? null : wetsuit(swim.wetsuit()),
-        swim.conditions().isEmpty() ? null : "expect " + SessionWords.words(swim.conditions()));
+        swim.conditions().isEmpty() ? null : "expect " + PlainWords.listed(swim.conditions()));
     Event.Bike bike = event.bike();
     Boolean drafting = bike.drafting();
     Double zone = bike.draftZone();
@@ -128,7 +128,7 @@ final class RaceWords {
 
   private static void hourly(
       List<String> lines, String leg, Session.@Nullable Fuel fuel, @Nullable Double seconds) {
-    String hourly = fuel == null ? "" : SessionWords.hourly(fuel);
+    String hourly = fuel == null ? "" : SessionDetails.hourly(fuel);
     if (hourly.isEmpty()) {
       return;
     }
@@ -202,7 +202,7 @@ final class RaceWords {
             "wetsuit", "race-bike", "race-helmet", "race-wheels", "race-clothing", "race-shoes")
         .stream()
         .filter(word -> weeks.stream().anyMatch(week -> worn(week, word)))
-        .map(SessionWords::word)
+        .map(PlainWords::of)
         .toList();
   }
 

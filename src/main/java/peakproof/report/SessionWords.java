@@ -4,9 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import peakproof.document.Event;
 import peakproof.document.Session;
 import peakproof.document.SetLine;
 import peakproof.document.Sport;
@@ -14,7 +12,10 @@ import peakproof.measure.Calibration;
 import peakproof.measure.Constants;
 import peakproof.measure.SetBreakdown;
 
-/** A planned session in the athlete's words: what, how, where, with what, and why there. */
+/**
+ * A planned session in the athlete's words: what it is, where, how long, and what of it follows
+ * what.
+ */
 final class SessionWords {
   private static final Map<String, String> PLACES =
       Map.ofEntries(
@@ -31,15 +32,6 @@ final class SessionWords {
 
   private static final Map<String, String> PARTS_OF_DAY =
       Map.of("am", "in the morning", "noon", "around noon", "pm", "in the afternoon");
-
-  private static final Map<String, String> LIGHT =
-      Map.of(
-          "day", "In daylight",
-          "dusk", "At dusk: lights on, something bright on",
-          "dark", "In the dark: lights, reflectors, and someone who knows where you are");
-
-  private static final Map<String, String> TRAFFIC =
-      Map.of("quiet", "Quiet roads", "busy", "Busy roads: stay seen", "closed", "Closed roads");
 
   private final Calibration athlete;
   private final Constants constants;
@@ -162,7 +154,7 @@ final class SessionWords {
             ? List.of()
             : SetWords.of(session.set(), sport, athlete, constants);
     String title = !ofSeveral ? "" : before == null ? named(session) : straight(session, before);
-    return new Brief.Leg(title, steps, details(session));
+    return new Brief.Leg(title, steps, SessionDetails.of(session));
   }
 
   private static String straight(Session session, Session before) {
@@ -171,180 +163,5 @@ final class SessionWords {
     String from =
         before.sport() == Sport.SWIM ? "Straight out of the water: " : "Straight off the bike: ";
     return from + name(session.sport()).toLowerCase(Locale.ROOT) + place;
-  }
-
-  private List<String> details(Session session) {
-    List<String> lines = new ArrayList<>();
-    addRace(lines, session);
-    addStrength(lines, session);
-    addCompany(lines, session);
-    Double aero = session.wear().aeroSeconds();
-    if (aero != null && aero > 0) {
-      lines.add(Figures.time(aero) + " of it in race position");
-    }
-    addWords(lines, "Kit: ", session.wear().kit());
-    addWords(lines, "Practise: ", session.wear().practise());
-    addFuel(lines, session.fuel());
-    addConditions(lines, session.scene());
-    if ("back-to-back".equals(session.purpose())) {
-      lines.add("On tired legs on purpose; easy means easy");
-    }
-    return lines;
-  }
-
-  private static void addRace(List<String> lines, Session session) {
-    Event.Legs legs = session.legs();
-    if (legs != null) {
-      List<String> lengths = new ArrayList<>();
-      addLength(lengths, legs.swim(), Sport.SWIM, " swim");
-      addLength(lengths, legs.bike(), Sport.BIKE, " bike");
-      addLength(lengths, legs.run(), Sport.RUN, " run");
-      lines.add(Figures.listed(lengths));
-    }
-    String effort = session.effort();
-    if (effort != null) {
-      lines.add(
-          effort.equals("full") ? "Race it in earnest" : "Controlled: finish with something left");
-    }
-  }
-
-  private static void addLength(
-      List<String> lengths, @Nullable Double metres, Sport sport, String leg) {
-    if (metres != null) {
-      lengths.add(Figures.distance(metres, sport) + leg);
-    }
-  }
-
-  private static void addStrength(List<String> lines, Session session) {
-    Session.Strength strength = session.strength();
-    if (strength == null) {
-      return;
-    }
-    String load = strength.load();
-    String purposes = words(strength.purposes());
-    String text = Figures.dotted(purposes, load == null ? null : load + " load");
-    if (!text.isEmpty()) {
-      lines.add("For " + text);
-    }
-    if (session.fresh()) {
-      lines.add("A new programme: start lighter than feels needed");
-    }
-  }
-
-  /** Nobody is sent into open water alone by this page, whatever the plan says. */
-  private static void addCompany(List<String> lines, Session session) {
-    String company = session.scene().company();
-    if (company == null) {
-      return;
-    }
-    switch (company) {
-      case "group" -> lines.add("With the group");
-      case "supervised" -> lines.add("With supervision");
-      default -> {
-        if (!session.scene().openWater()) {
-          lines.add("On your own");
-        }
-      }
-    }
-  }
-
-  private static void addWords(List<String> lines, String label, @Nullable Set<String> words) {
-    if (words != null && !words.isEmpty()) {
-      lines.add(label + words(words));
-    }
-  }
-
-  static String words(Set<String> words) {
-    return Figures.listed(words.stream().map(SessionWords::word).toList());
-  }
-
-  /** {@code race clothing}; words of a club's own come as they are. */
-  static String word(String word) {
-    return switch (word) {
-      case "pull-buoy" -> "pull buoy";
-      case "both-sides" -> "breathing to both sides";
-      case "contact" -> "swimming in contact";
-      case "buoy-turns" -> "turns around buoys";
-      case "transition" -> "transition";
-      case "warm-up" -> "your race warm-up";
-      case "wetsuit-strip" -> "getting out of the wetsuit";
-      case "underwater" -> "calm under water";
-      case "legs" -> "leg strength";
-      case "upper-body" -> "upper body";
-      default -> Printable.of(word.replace('-', ' '));
-    };
-  }
-
-  private static void addFuel(List<String> lines, Session.@Nullable Fuel fuel) {
-    if (fuel == null) {
-      return;
-    }
-    String hourly = hourly(fuel);
-    if (!hourly.isEmpty()) {
-      lines.add(
-          "Fuel an hour: "
-              + hourly
-              + ("race".equals(fuel.products()) ? ", with what you will use in the race" : ""));
-    } else if ("race".equals(fuel.products())) {
-      lines.add("Fuel with what you will use in the race");
-    }
-    if (fuel.fasted()) {
-      lines.add("Before eating; carry something to eat, and use it if you feel weak or dizzy");
-    }
-  }
-
-  /** {@code 75 g carbohydrate (glucose and fructose) and 600 ml to drink}. */
-  static String hourly(Session.Fuel fuel) {
-    List<String> pieces = new ArrayList<>();
-    Double carbohydrate = fuel.carbohydrate();
-    if (carbohydrate != null) {
-      pieces.add(
-          Figures.number(carbohydrate)
-              + " g carbohydrate"
-              + (fuel.sources().isEmpty() ? "" : " (" + words(fuel.sources()) + ")"));
-    }
-    Double fluid = fuel.fluid();
-    if (fluid != null) {
-      pieces.add(Figures.millilitres(fluid) + " to drink");
-    }
-    return Figures.listed(pieces);
-  }
-
-  private static void addConditions(List<String> lines, Session.Scene scene) {
-    Double water = scene.water();
-    if (water != null) {
-      lines.add("Water about " + Figures.number(water) + " °C");
-    }
-    Double air = scene.air();
-    if (air != null) {
-      lines.add("Air about " + Figures.number(air) + " °C");
-    }
-    Double climb = scene.climb();
-    Double descent = scene.descent();
-    String hills =
-        Figures.listed(
-            java.util.stream.Stream.of(
-                    climb == null ? "" : Figures.number(climb) + " m of climbing",
-                    descent == null ? "" : Figures.number(descent) + " m downhill")
-                .filter(text -> !text.isEmpty())
-                .toList());
-    if (!hills.isEmpty()) {
-      lines.add("About " + hills);
-    }
-    addWord(lines, LIGHT, scene.light());
-    addWord(lines, TRAFFIC, scene.traffic());
-    if ("wet".equals(scene.surface())) {
-      lines.add("On wet ground: brake early, corner slowly");
-    }
-    if (scene.heat()) {
-      lines.add("In the heat on purpose: drink, and stop at the first sign of it being too much");
-    }
-  }
-
-  private static void addWord(
-      List<String> lines, Map<String, String> sentences, @Nullable String word) {
-    if (word != null) {
-      lines.add(sentences.getOrDefault(word, word));
-    }
   }
 }

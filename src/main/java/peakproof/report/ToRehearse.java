@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import peakproof.document.PlanDay;
@@ -13,18 +14,18 @@ import peakproof.document.Session;
 import peakproof.document.Sport;
 
 /** What the race asks for and the plan practises, with the days it is planned for. */
-final class Rehearsed {
+final class ToRehearse {
   private static final Set<String> RACE_KIT =
       Set.of("wetsuit", "race-bike", "race-clothing", "race-shoes", "race-wheels", "race-helmet");
 
   private final Map<String, List<LocalDate>> days = new LinkedHashMap<>();
 
-  private Rehearsed() {}
+  private ToRehearse() {}
 
   /** From the weeks shown, up to the eve of the race; skills first, then kit, fuel and bricks. */
   static List<Brief.Rehearsal> of(List<PlanWeek> weeks, LocalDate race) {
-    Rehearsed skills = new Rehearsed();
-    Rehearsed rest = new Rehearsed();
+    ToRehearse skills = new ToRehearse();
+    ToRehearse rest = new ToRehearse();
     for (PlanWeek week : weeks) {
       for (DayOfWeek weekday : DayOfWeek.values()) {
         PlanDay day = week.days().get(weekday);
@@ -40,16 +41,16 @@ final class Rehearsed {
     return all;
   }
 
-  private static void collect(Rehearsed skills, Rehearsed rest, Session session, LocalDate date) {
+  private static void collect(ToRehearse skills, ToRehearse rest, Session session, LocalDate date) {
     Set<String> practise = session.wear().practise();
     if (practise != null) {
-      practise.forEach(word -> skills.add(capital(SessionWords.word(word)), date));
+      practise.forEach(word -> skills.add(capital(PlainWords.of(word)), date));
     }
     Set<String> kit = session.wear().kit();
     if (kit != null) {
       kit.stream()
           .filter(RACE_KIT::contains)
-          .forEach(word -> rest.add("With your " + SessionWords.word(word), date));
+          .forEach(word -> rest.add("With your " + PlainWords.of(word), date));
     }
     Session.Fuel fuel = session.fuel();
     if (fuel != null && "race".equals(fuel.products())) {
@@ -74,6 +75,6 @@ final class Rehearsed {
   private static String capital(String text) {
     return text.isEmpty()
         ? text
-        : text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+        : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 }

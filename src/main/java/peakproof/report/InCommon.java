@@ -38,10 +38,12 @@ final class InCommon {
   private static final class Count {
     private final Finding first;
     private final Map<Severity, Integer> found = new EnumMap<>(Severity.class);
+    private final boolean ofHealth;
     private boolean sameAdvice = true;
 
-    Count(Finding first) {
+    Count(Finding first, boolean ofHealth) {
       this.first = first;
+      this.ofHealth = ofHealth;
     }
 
     void add(Finding finding) {
@@ -64,11 +66,18 @@ final class InCommon {
 
     Shared shared(int of) {
       return new Shared(
-          first.rule(), first.theme(), usual(), first.title(), athletes(), of, message(of));
+          first.rule(),
+          first.theme(),
+          ofHealth,
+          usual(),
+          first.title(),
+          athletes(),
+          of,
+          message(of));
     }
 
     private @Nullable String message(int of) {
-      return Shared.isHealth(first.theme()) || !sameAdvice
+      return ofHealth || !sameAdvice
           ? null
           : "This is for "
               + athletes()
@@ -93,13 +102,19 @@ final class InCommon {
     }
   }
 
-  /** Counts one athlete's findings, each rule once at its heaviest. */
-  void add(List<Finding> ranked) {
+  /**
+   * Counts one athlete's findings, each rule once at its heaviest.
+   *
+   * @param ofHealth rules that find something in health entries
+   */
+  void add(List<Finding> ranked, Set<String> ofHealth) {
     athletes++;
     Set<String> counted = new HashSet<>();
     for (Finding finding : ranked) {
       if (counted.add(finding.rule())) {
-        counts.computeIfAbsent(finding.rule(), rule -> new Count(finding)).add(finding);
+        counts
+            .computeIfAbsent(finding.rule(), rule -> new Count(finding, ofHealth.contains(rule)))
+            .add(finding);
       }
     }
   }

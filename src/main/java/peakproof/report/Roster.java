@@ -35,8 +35,12 @@ public final class Roster {
     this.since = since;
   }
 
-  /** An athlete's line, and what is found, on its way to the roster. */
-  public record Entry(Rank rank, RosterLine line, List<Finding> findings) {
+  /**
+   * An athlete's line, and what is found, on its way to the roster.
+   *
+   * @param ofHealth rules that find something in health entries
+   */
+  public record Entry(Rank rank, RosterLine line, List<Finding> findings, Set<String> ofHealth) {
     /**
      * Of an audit, on any thread.
      *
@@ -45,7 +49,8 @@ public final class Roster {
      */
     public static Entry of(Judged judged, @Nullable LocalDate since, @Nullable Audit then) {
       RosterLine line = RosterLine.of(judged, since, then);
-      return new Entry(line.rank(), line, judged.audit().findings());
+      Audit audit = judged.audit();
+      return new Entry(line.rank(), line, audit.findings(), audit.ofHealth());
     }
   }
 
@@ -58,7 +63,7 @@ public final class Roster {
 
   /** Takes an athlete; in the order of the plans. */
   public void add(Entry entry, @Nullable String page) {
-    inCommon.add(entry.findings());
+    inCommon.add(entry.findings(), entry.ofHealth());
     rows.add(new Row(entry.line(), page));
   }
 

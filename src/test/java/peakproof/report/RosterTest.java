@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -100,6 +101,21 @@ class RosterTest {
             "This is for 3 of the 3 of us. No open-water swim this week. Turn one pool session into"
                 + " a supervised open-water swim. Take care: In company, with a bright cap and a"
                 + " float. Never alone.");
+  }
+
+  @Test
+  void writesNoDraftOfWhatIsFoundInHealthEntriesWhateverItsTheme() {
+    Audit audit = audit("Runa Halvorsen", List.of(Sample.openWater()));
+    Roster.Entry entry = Roster.Entry.of(new Judged(audit, true), null, null);
+    Roster roster = new Roster(List.of("a", "b", "c"), null);
+    Roster.Entry ofHealth =
+        new Roster.Entry(
+            entry.rank(), entry.line(), entry.findings(), Set.of("swim-open-water-weekly"));
+    IntStream.range(0, 3).forEach(athlete -> roster.add(ofHealth, null));
+    Shared shared = roster.shared().get(0);
+    assertThat(shared.theme()).isNotEqualTo("health");
+    assertThat(shared.health()).isTrue();
+    assertThat(shared.message()).isNull();
   }
 
   @Test

@@ -55,7 +55,7 @@ final class Assembly {
     remarks.addAll(Footer.gaps(dossier.plan(), asOf));
     remarks.addAll(Footer.cautions(dossier.plan(), rules.cautions()));
     Plan plan = dossier.plan();
-    Set<String> ofHealth = new TreeSet<>(rules.ofHealth().get());
+    Set<String> ofHealth = new TreeSet<>(rules.ofHealth());
     outcomes.forEach((rule, outcome) -> noteHealth(rule, outcome, ofHealth));
     return new Audit(
         slashes(dossier.planFile()),

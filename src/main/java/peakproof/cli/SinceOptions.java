@@ -100,7 +100,7 @@ final class SinceOptions {
     if (file == null) {
       return EarlierPlans.of(snapshot(earlier, here, past), here, auditor, present, messages);
     }
-    List<Baseline.Earlier> report = EarlierReport.read(file, auditor.rules().ofHealth().get());
+    List<Baseline.Earlier> report = EarlierReport.read(file, auditor.rules().ofHealth());
     if (report == null) {
       throw wrong(
           "'"

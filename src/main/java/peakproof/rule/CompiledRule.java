@@ -8,5 +8,6 @@ import java.util.Map;
  *
  * @param classes by name; none when they lie in the program itself
  * @param models names of those that describe the rule to the engine
+ * @param ofHealth true when it finds something in health entries
  */
-record CompiledRule(Map<String, byte[]> classes, List<String> models) {}
+record CompiledRule(Map<String, byte[]> classes, List<String> models, boolean ofHealth) {}

@@ -1,12 +1,7 @@
 package peakproof.rule;
 
-import java.util.HashMap;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import peakproof.fact.Fact;
 import peakproof.fact.OfHealth;
@@ -23,19 +18,12 @@ final class HealthRules {
   private HealthRules() {}
 
   /**
-   * The rules that do.
+   * True for such a rule.
    *
-   * @param logic the rule files as written, by slug
+   * @param logic its file as written
    */
-  static Set<String> among(Map<String, Card> cards, Map<String, String> logic) {
-    Map<String, Boolean> known = new HashMap<>();
-    return cards.values().stream()
-        .filter(
-            card ->
-                Stream.concat(asked(logic.getOrDefault(card.rule(), "")), quoted(card))
-                    .anyMatch(fact -> known.computeIfAbsent(fact, HealthRules::isOfHealth)))
-        .map(Card::rule)
-        .collect(Collectors.toCollection(TreeSet::new));
+  static boolean isOne(Card card, String logic) {
+    return Stream.concat(asked(logic), quoted(card)).distinct().anyMatch(HealthRules::isOfHealth);
   }
 
   private static Stream<String> asked(String logic) {

@@ -129,7 +129,7 @@ public final class RuleCache implements KnownRules {
       for (int left = data.readUnsignedShort(); left > 0; left--) {
         classes.put(data.readUTF(), data.readNBytes(data.readInt()));
       }
-      return new CompiledRule(classes, models);
+      return new CompiledRule(classes, models, data.readBoolean());
     } catch (IOException | IllegalArgumentException absentOrBroken) {
       return null;
     }
@@ -148,6 +148,7 @@ public final class RuleCache implements KnownRules {
       data.writeInt(each.getValue().length);
       data.write(each.getValue());
     }
+    data.writeBoolean(rule.ofHealth());
     data.write(RuleKey.digest().digest(bytes.toByteArray()));
     return bytes.toByteArray();
   }

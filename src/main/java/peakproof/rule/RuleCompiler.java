@@ -3,7 +3,9 @@ package peakproof.rule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Fault;
@@ -30,6 +32,7 @@ final class RuleCompiler {
   private final Map<String, Source> sources = new TreeMap<>();
   private final Map<String, Engine.Parsed> parsed = new TreeMap<>();
   private final Map<String, RuleTyping.Result> results = new TreeMap<>();
+  private final Set<String> ofHealth = new TreeSet<>();
 
   private RuleCompiler(Supplier<FactTypes> facts) {
     this.facts = facts;
@@ -67,6 +70,9 @@ final class RuleCompiler {
           sources.put(source.slug(), source);
           parsed.put(source.slug(), file);
           results.put(source.slug(), result);
+          if (HealthRules.isOne(card, source.text().text())) {
+            ofHealth.add(source.slug());
+          }
         }
       }
     } catch (Engine.Unreadable e) {
@@ -85,7 +91,7 @@ final class RuleCompiler {
         refuse(source, SyntaxTrouble.unbuilt(source));
         continue;
       }
-      List<String> refusals = vetted.add(source.slug(), built);
+      List<String> refusals = vetted.add(source.slug(), built, ofHealth.contains(source.slug()));
       if (!refusals.isEmpty()) {
         refuse(source, SyntaxTrouble.refused(source, refusals.get(0)));
       }

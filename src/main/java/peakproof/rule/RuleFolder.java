@@ -18,6 +18,7 @@ import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.kie.api.KieBase;
 import peakproof.document.Fault;
 import peakproof.document.Place;
 import peakproof.document.Tree;
@@ -41,7 +42,7 @@ public final class RuleFolder {
   private final List<RuleCompiler.Source> sources = new ArrayList<>();
   private final Map<String, RuleKey> keys = new TreeMap<>();
   private final Map<String, CompiledRule> found = new TreeMap<>();
-  private final Map<String, String> logics = new TreeMap<>();
+  private final Map<Stem, byte[]> cardFiles = new LinkedHashMap<>();
   private final Supplier<FactTypes> facts = Once.of(FactTypes::shipped);
   private final KnownRules known;
   private final @Nullable CaseReader caseReader;
@@ -71,15 +72,30 @@ public final class RuleFolder {
     return new RuleFolder(known, null).read(roots);
   }
 
+  /**
+   * Rules that are all known go to the engine before their cards are read, since it takes longest.
+   */
   private Ruleset read(List<Path> roots) {
+    roots.forEach(this::list);
+    Supplier<KieBase> knowledge = sources.isEmpty() ? knowledge(known()) : null;
     measures = readMeasures(roots.get(0).resolve(MEASURES));
     waterTable = readWater(roots.get(0).resolve(WATER));
     cautions = readCautions(roots.get(0).resolve(CAUTIONS));
-    roots.forEach(this::read);
-    return compile(roots.get(0).resolve(PRESETS));
+    cardFiles.forEach(this::readCard);
+    return compile(roots.get(0).resolve(PRESETS), knowledge);
   }
 
-  private Ruleset compile(Path presetsFile) {
+  private VettedClasses known() {
+    VettedClasses classes = new VettedClasses(Once.of(() -> AllowedMembers.of(facts.get())));
+    found.forEach(classes::addKnown);
+    return classes;
+  }
+
+  private static Supplier<KieBase> knowledge(VettedClasses classes) {
+    return Later.of("engine", () -> Engine.load(classes));
+  }
+
+  private Ruleset compile(Path presetsFile, @Nullable Supplier<KieBase> knowledge) {
     Map<String, Card> drafts = new TreeMap<>();
     cards.forEach(
         (slug, read) -> {
@@ -101,14 +117,16 @@ public final class RuleFolder {
     return new Ruleset(
         sound,
         former,
-        Later.of("engine", () -> Engine.load(classes)),
+        knowledge == null ? knowledge(classes) : knowledge,
         origin,
         measures,
         waterTable,
         presets.presets(),
         cautions,
         cases,
-        Once.of(() -> HealthRules.among(sound, logics)),
+        sound.keySet().stream()
+            .filter(slug -> classes.of(slug).ofHealth())
+            .collect(Collectors.toUnmodifiableSet()),
         faults.stream().sorted().distinct().toList());
   }
 
@@ -156,15 +174,15 @@ public final class RuleFolder {
     return former;
   }
 
-  private void read(Path root) {
+  private void list(Path root) {
     if (!Files.isDirectory(root)) {
       fault(root, "there is no such folder", "a folder of rules", "check --rules");
       return;
     }
-    RuleListing.of(root, faults).forEach(this::readRule);
+    RuleListing.of(root, faults).forEach(this::readFiles);
   }
 
-  private void readRule(Stem stem) {
+  private void readFiles(Stem stem) {
     String slug = stem.slug();
     Path other = origin.putIfAbsent(slug, stem.path());
     if (other != null) {
@@ -186,7 +204,7 @@ public final class RuleFolder {
     }
     byte[] card = stem.endings().contains(CARD) ? bytes(stem.file(CARD)) : null;
     if (card != null) {
-      readCard(stem, tree(stem.file(CARD), card));
+      cardFiles.put(stem, card);
     }
     byte[] logic = stem.endings().contains(LOGIC) ? bytes(stem.file(LOGIC)) : null;
     if (logic != null) {
@@ -203,8 +221,6 @@ public final class RuleFolder {
 
   private void readLogic(Stem stem, byte @Nullable [] card, byte[] logic) {
     String slug = stem.slug();
-    String written = new String(logic, StandardCharsets.UTF_8);
-    logics.put(slug, written);
     if (card != null) {
       RuleKey key = new RuleKey(stem.theme(), slug, card, logic);
       keys.put(slug, key);
@@ -214,11 +230,13 @@ public final class RuleFolder {
         return;
       }
     }
+    String written = new String(logic, StandardCharsets.UTF_8);
     RuleText text = new RuleText(RuleListing.slashes(stem.file(LOGIC)), written);
     sources.add(new RuleCompiler.Source(slug, stem.theme(), text));
   }
 
-  private void readCard(Stem stem, YamlTree.Parsed parsed) {
+  private void readCard(Stem stem, byte[] card) {
+    YamlTree.Parsed parsed = tree(stem.file(CARD), card);
     faults.addAll(parsed.faults());
     if (parsed.tree() == null || !parsed.faults().isEmpty()) {
       return;

@@ -39,7 +39,7 @@ public record Ruleset(
     Presets presets,
     Map<String, String> cautions,
     Map<String, List<Case>> cases,
-    Supplier<Set<String>> ofHealth,
+    Set<String> ofHealth,
     List<Fault> faults) {
 
   /** The card of a rule that can run. */

@@ -36,7 +36,7 @@ public final class ShippedRules implements KnownRules {
       for (int left = in.readUnsignedShort(); left > 0; left--) {
         RuleKey key = new RuleKey(in.readUTF(), in.readUTF(), bytes(in), bytes(in));
         keys.put(key.slug(), key);
-        rules.put(key.slug(), new CompiledRule(Map.of(), List.of(in.readUTF())));
+        rules.put(key.slug(), new CompiledRule(Map.of(), List.of(in.readUTF()), in.readBoolean()));
       }
       for (int left = in.readUnsignedShort(); left > 0; left--) {
         trees.put(ByteBuffer.wrap(bytes(in)), bytes(in));

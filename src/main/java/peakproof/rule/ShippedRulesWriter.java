@@ -24,7 +24,7 @@ import peakproof.document.YamlTree;
 public final class ShippedRulesWriter implements KnownRules {
   private final Path classes;
   private final Map<String, RuleKey> keys = new TreeMap<>();
-  private final Map<String, String> models = new TreeMap<>();
+  private final Map<String, CompiledRule> rules = new TreeMap<>();
   private final Map<ByteBuffer, byte[]> trees = new TreeMap<>();
 
   private ShippedRulesWriter(Path classes) {
@@ -64,7 +64,7 @@ public final class ShippedRulesWriter implements KnownRules {
   @Override
   public void keep(RuleKey key, CompiledRule rule) {
     keys.put(key.slug(), key);
-    models.put(key.slug(), String.join(" ", rule.models()));
+    rules.put(key.slug(), rule);
     rule.classes().forEach((name, bytes) -> put(classes.resolve(file(name)), bytes));
   }
 
@@ -93,7 +93,9 @@ public final class ShippedRulesWriter implements KnownRules {
       out.writeUTF(key.slug());
       bytes(key.card(), out);
       bytes(key.logic(), out);
-      out.writeUTF(Objects.requireNonNull(models.get(key.slug())));
+      CompiledRule rule = Objects.requireNonNull(rules.get(key.slug()));
+      out.writeUTF(String.join(" ", rule.models()));
+      out.writeBoolean(rule.ofHealth());
     }
     out.writeShort(trees.size());
     for (Map.Entry<ByteBuffer, byte[]> tree : trees.entrySet()) {

@@ -18,16 +18,17 @@ final class VettedClasses {
   /**
    * Takes the classes of one rule unless there is something in them that must not be.
    *
+   * @param ofHealth true when the rule finds something in health entries
    * @return what must not be, in words that go after "would"; empty when they were taken
    */
-  List<String> add(String rule, Engine.Built built) {
+  List<String> add(String rule, Engine.Built built, boolean ofHealth) {
     String home = Engine.packageOf(rule);
     Map<String, byte[]> own = new TreeMap<>(built.classes());
     own.keySet().removeIf(name -> !name.startsWith(home + "."));
     List<String> refusals = ClassVetting.refusals(allowed.get(), home, own);
     if (refusals.isEmpty()) {
       List<String> models = built.models().stream().filter(own::containsKey).toList();
-      rules.put(rule, new CompiledRule(own, models));
+      rules.put(rule, new CompiledRule(own, models, ofHealth));
     }
     return refusals;
   }

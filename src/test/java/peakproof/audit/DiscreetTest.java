@@ -77,7 +77,7 @@ class DiscreetTest {
 
   @Test
   void isAboutTheRulesThatReadHealthEntriesAndNoOthers() {
-    assertThat(Shipped.auditor().rules().ofHealth().get())
+    assertThat(Shipped.auditor().rules().ofHealth())
         .contains(
             "run-pain-rule",
             "ill-train-through",

@@ -181,7 +181,7 @@ public final class Sample {
         new Presets(Map.of()),
         Map.of(),
         Map.of(),
-        Set::of,
+        Set.of(),
         List.of());
   }
 }

@@ -48,8 +48,8 @@ class EngineTest {
                 name.startsWith("peakproof.rules.rule_boat_one.")
                     || name.startsWith("peakproof.rules.rule_boat_two."));
     VettedClasses vetted = new VettedClasses(() -> AllowedMembers.of(FactTypes.shipped()));
-    assertThat(vetted.add("boat-one", built)).isEmpty();
-    assertThat(vetted.add("boat-two", built)).isEmpty();
+    assertThat(vetted.add("boat-one", built, false)).isEmpty();
+    assertThat(vetted.add("boat-two", built, false)).isEmpty();
     assertThat(vetted.classes()).hasSameSizeAs(built.classes());
     assertThat(Engine.load(vetted).getKiePackages())
         .extracting(each -> each.getName())

@@ -102,10 +102,10 @@ class HostileCorpusTest {
   @Test
   void theirClassesAloneWouldBeRefused() throws Engine.Unreadable {
     VettedClasses vetted = new VettedClasses(() -> AllowedMembers.of(FactTypes.shipped()));
-    assertThat(vetted.add("name-runs", unvetted("name-runs"))).contains("make a new Sprung");
-    assertThat(vetted.add("print", unvetted("print")))
+    assertThat(vetted.add("name-runs", unvetted("name-runs"), false)).contains("make a new Sprung");
+    assertThat(vetted.add("print", unvetted("print"), false))
         .contains("read System.out", "call PrintStream.println");
-    assertThat(vetted.add("argument-runs", unvetted("other-reports"))).isEmpty();
+    assertThat(vetted.add("argument-runs", unvetted("other-reports"), false)).isEmpty();
     assertThat(vetted.classes()).isEmpty();
   }
 

@@ -101,6 +101,17 @@ class RuleCacheTest {
   }
 
   @Test
+  void knowsWhatIsOfHealth() {
+    load();
+    assertThat(load().ofHealth()).isEmpty();
+    files.with(RuleFiles.ofHealth());
+    assertThat(load().ofHealth()).containsExactly(RuleFiles.SOUND);
+    cache = watched("build 1");
+    assertThat(load().ofHealth()).containsExactly(RuleFiles.SOUND);
+    assertThat(cache.hits).isEqualTo(1);
+  }
+
+  @Test
   void compilesAgainWhatHasChanged() {
     load();
     Map<String, String> other = RuleFiles.sound();
@@ -197,7 +208,7 @@ class RuleCacheTest {
     RuleKey key =
         new RuleKey("swim", RuleFiles.SOUND, bytes("boat-swims.yaml"), bytes("boat-swims.drl"));
     new RuleCache(kept, KnownRules.none(), "build 1")
-        .keep(key, new CompiledRule(new TreeMap<>(classes), List.of(model)));
+        .keep(key, new CompiledRule(new TreeMap<>(classes), List.of(model), false));
   }
 
   private byte[] bytes(String name) {

@@ -87,6 +87,14 @@ public final class RuleFiles {
     return files;
   }
 
+  /** The same rule for weeks in which an illness is noted. */
+  static Map<String, String> ofHealth() {
+    Map<String, String> texts = sound();
+    texts.computeIfPresent(
+        ".drl", (ending, text) -> text.replace("\nthen", "\n    exists Illness( )\nthen"));
+    return texts;
+  }
+
   /** The three texts of the sound rule by their endings, to be changed. */
   public static Map<String, String> sound() {
     return new TreeMap<>(TEXTS);

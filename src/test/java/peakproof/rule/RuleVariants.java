@@ -86,7 +86,7 @@ public final class RuleVariants {
 
   private void load(String key, Made each, Engine.Built built) {
     VettedClasses vetted = new VettedClasses(() -> AllowedMembers.of(facts));
-    if (!vetted.add(key, built).isEmpty()) {
+    if (!vetted.add(key, built, false).isEmpty()) {
       throw new IllegalStateException(each.what());
     }
     KieBase knowledge = Engine.load(vetted);

@@ -100,6 +100,15 @@ class ShippedRulesTest {
   }
 
   @Test
+  void remainOfHealth() throws IOException {
+    write(classes, "10");
+    assertThat(shipped().find(key())).isNotNull().matches(rule -> !rule.ofHealth());
+    files.with(RuleFiles.ofHealth());
+    write(classes, "10");
+    assertThat(shipped().find(key())).isNotNull().matches(CompiledRule::ofHealth);
+  }
+
+  @Test
   void areLeftOutOfAProgramThatNoBuildHasFinished() throws IOException {
     ShippedRules none = ShippedRules.ofThisProgram();
     assertThat(none.build()).isNull();

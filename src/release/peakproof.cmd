@@ -23,7 +23,7 @@ set "FROM_ARCHIVE="
 if exist "%PEAKPROOF_ARCHIVE%" set FROM_ARCHIVE="-XX:SharedArchiveFile=%PEAKPROOF_ARCHIVE%"
 
 rem Java's own exit codes must not pass for ours, so the program adds 100 to its own.
-"%JAVA%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xmn96m -Xmx512m -Xshare:auto -Xlog:disable %FROM_ARCHIVE% "-Dpeakproof.home=%HERE%" -Dpeakproof.exit=100 -jar "%JAR%" %*
+"%JAVA%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -XX:CICompilerCount=1 -Xmn96m -Xmx512m -Xshare:auto -Xlog:disable %FROM_ARCHIVE% "-Dpeakproof.home=%HERE%" -Dpeakproof.exit=100 -jar "%JAR%" %*
 set CODE=%ERRORLEVEL%
 if %CODE% geq 100 if %CODE% leq 105 (
   set /a CODE=%CODE%-100

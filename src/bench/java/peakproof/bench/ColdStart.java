@@ -94,6 +94,7 @@ final class ColdStart {
         List.of(
             "-XX:+UseSerialGC",
             "-XX:TieredStopAtLevel=1",
+            "-XX:CICompilerCount=1",
             "-Xmn96m",
             "-Xmx512m",
             "-Xlog:disable",

@@ -78,15 +78,13 @@ final class WorkReader {
   private @Nullable Work timed(Tree.Scalar scalar, Sport sport, String text) {
     String[] halves = text.split("\\s+", 2);
     Quantity<SetLine.Work> whole = Quantity.amount(text, sport, false);
-    Quantity<SetLine.Work> amount =
-        halves.length == 2 && !(whole instanceof Quantity.Of<SetLine.Work>)
-            ? Quantity.amount(halves[0], sport, false)
-            : whole;
+    boolean worded = halves.length == 2 && !(whole instanceof Quantity.Of<SetLine.Work>);
+    Quantity<SetLine.Work> amount = worded ? Quantity.amount(halves[0], sport, false) : whole;
     if (amount instanceof Quantity.NotThat<SetLine.Work> not) {
       desk.faults().add(not.at(scalar.place()));
       return null;
     }
-    String words = amount.equals(whole) ? null : halves[1];
+    String words = worded ? halves[1] : null;
     if (words != null && sport == Sport.STRENGTH) {
       desk.fault(
           scalar.at(scalar.text().indexOf(words)),

@@ -27,7 +27,7 @@ import picocli.CommandLine.Spec;
 
 /** The main job: audits plans and prints what a coach should know before sending them. */
 @Command(
-    name = "audit",
+    name = AuditCommand.NAME,
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     sortOptions = false,
@@ -50,6 +50,8 @@ import picocli.CommandLine.Spec;
       "  peakproof audit --stream < plans.ndjson > audits.ndjson"
     })
 final class AuditCommand implements Callable<Integer> {
+  static final String NAME = "audit";
+
   /** The property that says how many plans are audited at a time. */
   static final String CORES = "peakproof.cores";
 
@@ -63,6 +65,7 @@ final class AuditCommand implements Callable<Integer> {
   private final InputStream in;
   private final Messages messages;
   private final Surroundings surroundings;
+  private final HeadStart start;
 
   @Spec private CommandSpec command;
 
@@ -109,10 +112,11 @@ final class AuditCommand implements Callable<Integer> {
   @Mixin private RuleFolders rules = new RuleFolders();
   @Mixin private PageOptions page = new PageOptions();
 
-  AuditCommand(InputStream in, Messages messages, Surroundings surroundings) {
+  AuditCommand(InputStream in, Messages messages, Surroundings surroundings, HeadStart start) {
     this.in = in;
     this.messages = messages;
     this.surroundings = surroundings;
+    this.start = start;
   }
 
   @Override
@@ -125,7 +129,7 @@ final class AuditCommand implements Callable<Integer> {
       throw wrong("Missing required parameter: 'PATH'");
     }
     Choice choice = choice();
-    Auditor auditor = Auditor.load(rules.all(surroundings), rules.known(surroundings));
+    Auditor auditor = start.auditor(rules);
     if (accept.asked()) {
       PlanPaths found = PlanPaths.under(paths, messages);
       return found
@@ -195,7 +199,7 @@ final class AuditCommand implements Callable<Integer> {
     if (obstacle != null) {
       throw wrong(obstacle);
     }
-    Auditor auditor = Auditor.load(rules.all(surroundings), rules.known(surroundings));
+    Auditor auditor = start.auditor(rules);
     ExitCode[] code = {ExitCode.FINE};
     ExitCode written =
         reports

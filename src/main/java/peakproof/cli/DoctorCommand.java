@@ -69,7 +69,7 @@ final class DoctorCommand implements Callable<Integer> {
           "none at " + shipped,
           "start the program by the launcher 'peakproof' that lies beside them");
     }
-    Auditor auditor = Auditor.load(rules.all(surroundings), rules.known(surroundings));
+    Auditor auditor = rules.auditor(surroundings);
     List<Fault> faults = auditor.ruleFaults();
     messages.tell(faults);
     int sound = auditor.rules().cards().size();

@@ -2,7 +2,6 @@ package peakproof.cli;
 
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import peakproof.audit.Auditor;
 import peakproof.begin.NewPlan;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -51,13 +50,7 @@ final class NewPlanCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     return begun
-        .begin(
-            command,
-            new NewPlan(
-                file,
-                house.named(),
-                () -> Auditor.load(rules.all(surroundings), rules.known(surroundings))),
-            file)
+        .begin(command, new NewPlan(file, house.named(), () -> rules.auditor(surroundings)), file)
         .number();
   }
 }

@@ -56,7 +56,8 @@ public final class Program {
       PrintWriter err,
       Messages messages,
       Surroundings surroundings) {
-    Map<String, Supplier<Object>> known = known(in, messages, surroundings);
+    Map<String, Supplier<Object>> known =
+        known(in, messages, surroundings, HeadStart.of(arguments, surroundings));
     String asked = arguments.length == 0 ? "" : arguments[0];
     boolean alone = known.containsKey(asked) && !asked.equals(CompletionCommand.NAME);
     CommandLine program = new CommandLine(new PeakproofCommand());
@@ -83,9 +84,9 @@ public final class Program {
 
   /** Every command, made when it is asked for. */
   private static Map<String, Supplier<Object>> known(
-      InputStream in, Messages messages, Surroundings surroundings) {
+      InputStream in, Messages messages, Surroundings surroundings, HeadStart start) {
     Map<String, Supplier<Object>> known = new LinkedHashMap<>();
-    known.put("audit", () -> new AuditCommand(in, messages, surroundings));
+    known.put(AuditCommand.NAME, () -> new AuditCommand(in, messages, surroundings, start));
     known.put("ask", () -> new AskCommand(messages, surroundings));
     known.put("brief", () -> new BriefCommand(messages, surroundings));
     known.put("roster", () -> new RosterCommand(messages, surroundings));

@@ -101,7 +101,7 @@ final class RosterCommand implements Callable<Integer> {
     Path folder = folder();
     int width = page.width(surroundings, output.toFile());
     Ink ink = page.ink(surroundings, output.toFile());
-    Auditor auditor = Auditor.load(rules.all(surroundings), rules.known(surroundings));
+    Auditor auditor = rules.auditor(surroundings);
     PlanPaths plans = PlanPaths.under(paths, messages);
     Round round = new Round(auditor, options, compared, plans);
     ExitCode written =

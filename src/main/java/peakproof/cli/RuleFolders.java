@@ -18,23 +18,47 @@ import picocli.CommandLine.Spec;
 
 /** Where the rules of a run come from: the shipped folder, then the club's. */
 final class RuleFolders {
+  static final String OWN = "--rules";
+  static final String WITHOUT_CACHE = "--no-cache";
+
   @Spec(Spec.Target.MIXEE)
   private CommandSpec command;
 
   @Option(
-      names = "--rules",
+      names = OWN,
       paramLabel = "DIR",
       description = "A folder of the club's own rules, besides the shipped ones; repeatable.")
   private List<Path> own = List.of();
 
   @Option(
-      names = "--no-cache",
+      names = WITHOUT_CACHE,
       description = "Compile the club's rules anew, and keep nothing of them for the next run.")
   private boolean withoutCache;
 
+  /** An auditor by these rules. */
+  Auditor auditor(Surroundings surroundings) {
+    return Auditor.load(all(surroundings), known(surroundings));
+  }
+
+  /** An auditor by the shipped rules and no others; null when they are not where they should be. */
+  static @Nullable Auditor shippedAlone(Surroundings surroundings) {
+    Path folder = shipped(surroundings);
+    return Files.isDirectory(folder)
+        ? Auditor.load(List.of(folder), known(CacheFolder.of(surroundings)))
+        : null;
+  }
+
+  /** True when {@link #shippedAlone} judges as the user wants. */
+  boolean areShippedAlone() {
+    return own.isEmpty() && !withoutCache;
+  }
+
   /** The rules that need not be compiled again, found out where the rules are read. */
   Supplier<KnownRules> known(Surroundings surroundings) {
-    Path folder = withoutCache ? null : CacheFolder.of(surroundings);
+    return known(withoutCache ? null : CacheFolder.of(surroundings));
+  }
+
+  private static Supplier<KnownRules> known(@Nullable Path folder) {
     return () -> {
       ShippedRules shipped = ShippedRules.ofThisProgram();
       return folder == null ? shipped : RuleCache.of(folder.resolve("rules"), shipped);
@@ -48,7 +72,7 @@ final class RuleFolders {
 
   /** The same and one more, unless it lies in one of them by whatever way it is named. */
   List<Path> all(Surroundings surroundings, @Nullable Path more) {
-    Path shipped = existing(shipped(surroundings.home().resolve("rules")));
+    Path shipped = existing(shipped(surroundings));
     List<Path> others =
         Stream.concat(own.stream(), Stream.ofNullable(more)).map(this::existing).toList();
     return RulePaths.with(List.of(shipped), others);
@@ -62,7 +86,8 @@ final class RuleFolders {
   }
 
   /** Faults name a file as a reader in this folder would: {@code rules/swim/…}. */
-  private static Path shipped(Path folder) {
+  private static Path shipped(Surroundings surroundings) {
+    Path folder = surroundings.home().resolve("rules");
     Path here = Path.of("").toAbsolutePath();
     return folder.startsWith(here) ? here.relativize(folder) : folder;
   }

@@ -38,7 +38,7 @@ final class RulesInForce {
 
   /** The rules of all folders, for a command in which nothing is judged. */
   Auditor loadQuietly(Surroundings surroundings) {
-    return Auditor.load(folders.all(surroundings), folders.known(surroundings));
+    return folders.auditor(surroundings);
   }
 
   /** Fine, unless a rule is wrong. */

@@ -55,7 +55,7 @@ final class WarmCommand implements Callable<Integer> {
     PrintWriter out = command.commandLine().getOut();
     out.print(archive() + "\n");
     out.flush();
-    Auditor auditor = Auditor.load(rules.all(surroundings), rules.known(surroundings));
+    Auditor auditor = rules.auditor(surroundings);
     List<Path> plans =
         paths.stream()
             .filter(Files::exists)

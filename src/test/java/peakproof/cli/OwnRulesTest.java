@@ -79,6 +79,14 @@ class OwnRulesTest {
     assertThat(run.out()).containsOnlyOnce(TITLE);
   }
 
+  @Test
+  void judgeByWhateverWayTheyAreAskedFor() throws IOException {
+    Path folder = own("our-rules", "value: 4", "value: 1");
+    Path arguments = Files.writeString(club.resolve("arguments"), "--rules=" + folder);
+    assertThat(run("audit", plan.toString(), "@" + arguments).out()).containsOnlyOnce(TITLE);
+    assertThat(run("audit", plan.toString()).out()).doesNotContain(TITLE);
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',

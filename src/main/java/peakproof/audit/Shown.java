@@ -8,6 +8,7 @@ import peakproof.audit.Finding.Value;
 import peakproof.document.Sport;
 import peakproof.fact.Settings;
 import peakproof.fact.Words;
+import peakproof.measure.Digits;
 
 /**
  * How values look in a sentence, with their unit for machines. A field's unit is told by how its
@@ -60,8 +61,8 @@ public final class Shown {
   static String exact(String name, double number) {
     String unit = number(name, number).unit();
     return unit.equals("share")
-        ? String.format(Locale.ROOT, "%.2f%%", number * 100)
-        : String.format(Locale.ROOT, "%.3f %s", number, unit).strip();
+        ? Digits.fixed(number * 100, 2) + "%"
+        : (Digits.fixed(number, 3) + " " + unit).strip();
   }
 
   private static Value number(String name, double number) {

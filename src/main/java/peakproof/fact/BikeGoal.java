@@ -1,7 +1,6 @@
 package peakproof.fact;
 
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Event;
 import peakproof.document.Plan;
@@ -12,6 +11,7 @@ import peakproof.measure.Calibration;
 import peakproof.measure.Constant;
 import peakproof.measure.Constants;
 import peakproof.measure.Cycling;
+import peakproof.measure.Digits;
 import peakproof.measure.DistanceClass;
 import peakproof.measure.RideShare;
 
@@ -141,7 +141,7 @@ public record BikeGoal(
     String assumptions() {
       Event.Bike course = plan.event().bike();
       return "drag area "
-          + two(drag())
+          + Digits.fixed(drag(), 2)
           + " m², "
           + (course.climb() == null ? "a flat course" : Words.number(climb()) + " m of climb")
           + ", "
@@ -151,10 +151,6 @@ public record BikeGoal(
           + ", air of "
           + Words.number(air())
           + " °C";
-    }
-
-    private static String two(double number) {
-      return String.format(Locale.ROOT, "%.2f", number);
     }
   }
 

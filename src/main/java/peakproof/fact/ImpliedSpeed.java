@@ -3,13 +3,13 @@ package peakproof.fact;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Effort;
 import peakproof.document.SetLine;
 import peakproof.document.Sport;
 import peakproof.document.Target;
 import peakproof.measure.Constant;
+import peakproof.measure.Digits;
 import peakproof.measure.Pace;
 import peakproof.measure.UnitSlip;
 
@@ -171,7 +171,7 @@ public record ImpliedSpeed(
     return switch (sport) {
       case SWIM -> Words.swimPace(100 / speed);
       case RUN -> Words.runPace(1000 / speed);
-      default -> String.format(Locale.ROOT, "%.1f km/h", Pace.KMH * speed);
+      default -> Digits.fixed(Pace.KMH * speed, 1) + " km/h";
     };
   }
 

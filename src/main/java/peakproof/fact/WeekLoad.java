@@ -3,13 +3,13 @@ package peakproof.fact;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Sport;
 import peakproof.measure.Constant;
+import peakproof.measure.Digits;
 import peakproof.measure.LoadRatio;
 import peakproof.measure.Median;
 import peakproof.measure.Monotony;
@@ -95,11 +95,7 @@ public record WeekLoad(
     if (equalDays) {
       return "no end, every day being the same,";
     }
-    return monotony == null ? "unknown size" : two(monotony);
-  }
-
-  private static String two(double number) {
-    return String.format(Locale.ROOT, "%.2f", number);
+    return monotony == null ? "unknown size" : Digits.fixed(monotony, 2);
   }
 
   static List<WeekLoad> all(Timeline timeline) {
@@ -184,7 +180,9 @@ public record WeekLoad(
                   Monotony.of(timeline.loads().of(week, sport), timeline.constants())
                       .monotony()
                       .value();
-              return sport.word() + " " + (monotony == null ? "unknown" : two(monotony));
+              return sport.word()
+                  + " "
+                  + (monotony == null ? "unknown" : Digits.fixed(monotony, 2));
             })
         .collect(Collectors.joining(", "));
   }

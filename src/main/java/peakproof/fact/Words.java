@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import peakproof.document.Sport;
+import peakproof.measure.Digits;
 
 /** Quantities and dates the way a coach writes them. */
 public final class Words {
@@ -57,19 +58,17 @@ public final class Words {
     return sign
         + (whole < 60
             ? whole + "min"
-            : whole / 60
-                + "h"
-                + (whole % 60 == 0 ? "" : String.format(Locale.ROOT, "%02d", whole % 60)));
+            : whole / 60 + "h" + (whole % 60 == 0 ? "" : Digits.two(whole % 60)));
   }
 
   /** {@code 1:50/100m}. */
   public static String swimPace(double secondsPer100) {
-    return clock(secondsPer100) + "/100m";
+    return Digits.clock(secondsPer100) + "/100m";
   }
 
   /** {@code 5:27/km}. */
   public static String runPace(double secondsPerKm) {
-    return clock(secondsPerKm) + "/km";
+    return Digits.clock(secondsPerKm) + "/km";
   }
 
   /** {@code 400 m} in the water, {@code 16.6 km} elsewhere. */
@@ -84,10 +83,8 @@ public final class Words {
 
   /** At most one decimal: {@code 3}, {@code 2.5}. */
   public static String number(double number) {
-    double rounded = Math.round(number * 10) / 10.0;
-    return rounded == Math.rint(rounded)
-        ? String.valueOf((long) rounded)
-        : String.format(Locale.ROOT, "%.1f", rounded);
+    long tenths = Math.round(number * 10);
+    return tenths % 10 == 0 ? String.valueOf(tenths / 10) : Digits.fixed(tenths / 10.0, 1);
   }
 
   /** {@code 14 Jun}. */
@@ -98,10 +95,5 @@ public final class Words {
   /** {@code Mon 14 Jun}. */
   public static String weekday(LocalDate date) {
     return WEEKDAY.format(date);
-  }
-
-  private static String clock(double seconds) {
-    long whole = Math.round(seconds);
-    return String.format(Locale.ROOT, "%d:%02d", whole / 60, whole % 60);
   }
 }

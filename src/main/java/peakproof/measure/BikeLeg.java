@@ -31,7 +31,7 @@ final class BikeLeg {
               "for comparison, "
                   + bySpeed.arithmetic().get(0)
                   + ": "
-                  + InWords.clock(range.likely()));
+                  + Digits.clock(range.likely()));
     }
     return range == null
         ? Projected.unknown(byPower.because() + "; or " + bySpeed.because())

@@ -52,7 +52,7 @@ record OffBikeRuns(int count, @Nullable Double pace) {
             + count
             + (count == 1 ? " logged run" : " logged runs")
             + " off the bike: "
-            + InWords.clock(pace)
+            + Digits.clock(pace)
             + "/km";
   }
 }

@@ -83,15 +83,15 @@ final class RunLeg {
     return List.of(
         km(raced == null ? 0 : raced)
             + " in "
-            + InWords.clock(seconds == null ? 0 : seconds)
+            + Digits.clock(seconds == null ? 0 : seconds)
             + " on "
             + test.date()
             + " is "
-            + InWords.clock(open.usual)
+            + Digits.clock(open.usual)
             + " over the leg run fresh (exponent "
             + InWords.number(constants.of(Constant.RIEGEL_EXPONENT))
             + "), "
-            + InWords.clock(open.cautious)
+            + Digits.clock(open.cautious)
             + " ("
             + InWords.number(constants.of(Constant.RIEGEL_CAUTIOUS))
             + ")",

@@ -113,7 +113,7 @@ final class SwimLeg {
             pace + constants.of(Constant.OPEN_SWIM_SLOW)),
         athlete.criticalSwimSpeed().entries(),
         "critical swim speed "
-            + InWords.clock(pace)
+            + Digits.clock(pace)
             + "/100m by tests, "
             + InWords.span(Constant.OPEN_SWIM_FAST, Constant.OPEN_SWIM_SLOW, constants)
             + " s/100 m slower over the race");
@@ -134,7 +134,7 @@ final class SwimLeg {
           return new Held(
               new Range(pace, pace, pace),
               List.of(session.at() + "/held"),
-              "newest goal-pace set in the log, held at " + InWords.clock(pace) + "/100m");
+              "newest goal-pace set in the log, held at " + Digits.clock(pace) + "/100m");
         }
       }
     }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Sport;
+import peakproof.measure.Digits;
 import peakproof.measure.Guide;
 import peakproof.measure.Pace;
 
@@ -59,10 +60,7 @@ final class Figures {
 
   /** {@code 6:28}, {@code 1:10:00}. */
   static String clock(double seconds) {
-    long whole = Math.round(seconds + HAIR);
-    return whole < 3600
-        ? String.format(Locale.ROOT, "%d:%02d", whole / 60, whole % 60)
-        : String.format(Locale.ROOT, "%d:%02d:%02d", whole / 3600, whole / 60 % 60, whole % 60);
+    return Digits.clock(seconds + HAIR);
   }
 
   /** {@code 06:30}. */

@@ -3,11 +3,11 @@ package peakproof.report;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import peakproof.audit.Workup;
 import peakproof.fact.Measured;
+import peakproof.measure.Digits;
 
 /**
  * The computed numbers for a coach: those of the plan as a whole with where they come from, and its
@@ -99,7 +99,7 @@ public final class MeasuresText {
     String what =
         number == null
             ? "? " + value.unknown()
-            : String.format(Locale.ROOT, "%.2f", number).replaceAll("\\.?0+$", "")
+            : Digits.fixed(number, 2).replaceAll("\\.?0+$", "")
                 + " "
                 + value.unit()
                 + coverage(value)

@@ -137,6 +137,9 @@ final class AnyInput {
     if (type == int.class || type == Integer.class) {
       return COUNTS[random.nextInt(COUNTS.length)];
     }
+    if (type == long.class) {
+      return (long) COUNTS[random.nextInt(COUNTS.length)];
+    }
     if (type == boolean.class || type == Boolean.class) {
       return random.nextBoolean();
     }

@@ -38,7 +38,7 @@ public final class Benchmarks {
         .skip(1)
         .flatMap(homes -> Arrays.stream(homes.split(",")))
         .filter(home -> !home.isBlank())
-        .forEach(home -> javas.add(new Java(Path.of(home))));
+        .forEach(home -> javas.add(Java.at(home)));
     Benchmarks benchmarks = new Benchmarks(size);
     benchmarks.measure(javas);
     if (size != Size.FULL) {

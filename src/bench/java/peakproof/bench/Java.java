@@ -18,6 +18,15 @@ record Java(Path home) {
     return new Java(Path.of(System.getProperty("java.home")));
   }
 
+  /** The one in a folder that somebody named. */
+  static Java at(String home) {
+    if (!Files.isRegularFile(Path.of(home, "release"))) {
+      throw new IllegalArgumentException(
+          "-Dbench.java: no Java in '" + home + "'; expected its home, with 'bin' and 'release'");
+    }
+    return new Java(Path.of(home));
+  }
+
   String version() {
     return said("JAVA_VERSION");
   }

@@ -64,8 +64,9 @@ final class Watchdog {
   private static <T> T result(Run<T> run) throws RunawayRule {
     Throwable failure = run.failure;
     if (failure instanceof RuntimeException mistake) {
-      if (madeByARule(mistake)) {
-        throw new RunawayRule(run.rule, "failed on this plan", Auditor.Stop.FAILED);
+      String rule = culprit(mistake);
+      if (rule != null) {
+        throw new RunawayRule(rule, "failed on this plan", Auditor.Stop.FAILED);
       }
       throw mistake;
     }
@@ -79,8 +80,11 @@ final class Watchdog {
     return result;
   }
 
-  /** True when a mistake was made in the classes of a rule, false when it was made in ours. */
-  private static boolean madeByARule(Throwable mistake) {
+  /**
+   * The rule in whose classes a mistake was made; null when it was made in ours. It need not be the
+   * one whose turn it is: what asks for one fact alone is tried for all rules as the facts come in.
+   */
+  private static @Nullable String culprit(Throwable mistake) {
     Throwable root = mistake;
     while (root.getCause() != null && root.getCause() != root) {
       root = root.getCause();
@@ -89,8 +93,8 @@ final class Watchdog {
         .map(StackTraceElement::getClassName)
         .filter(name -> name.startsWith("peakproof."))
         .findFirst()
-        .filter(Ruleset::isMadeOfARule)
-        .isPresent();
+        .map(Ruleset::ruleOfClass)
+        .orElse(null);
   }
 
   /** Remembers what ended the rules, and gives it back to be thrown. */

@@ -48,8 +48,11 @@ import peakproof.fact.Findings;
  * rules to classes, from classes to a rule base. A new version of the engine is paid for here.
  */
 final class Engine {
-  /** Where the engine puts the classes it makes; each rule has a package of its own below. */
-  static final String GENERATED = "peakproof.rules.";
+  /**
+   * How the package of each rule begins, in which the engine puts the classes it makes of it. A
+   * word comes before the rule's name, since that may be a keyword of Java.
+   */
+  private static final String GENERATED = "peakproof.rules.rule_";
 
   private final String text;
   private final List<RuleShape.Piece> strays = new ArrayList<>();
@@ -315,8 +318,18 @@ final class Engine {
         instances, RuleBaseFactory.newKnowledgeBaseConfiguration(new Properties(), loader));
   }
 
-  /** A word before the name, since a rule may be named as a keyword of Java. */
+  /** The package of a rule's classes. */
   static String packageOf(String slug) {
-    return GENERATED + "rule_" + slug.replace('-', '_');
+    return GENERATED + slug.replace('-', '_');
+  }
+
+  /** The rule whose class it is; null for any other class. */
+  static @Nullable String ruleOf(String className) {
+    if (!className.startsWith(GENERATED)) {
+      return null;
+    }
+    String rest = className.substring(GENERATED.length());
+    int end = rest.indexOf('.');
+    return (end < 0 ? rest : rest.substring(0, end)).replace('_', '-');
   }
 }

@@ -76,9 +76,9 @@ public record Ruleset(
     }
   }
 
-  /** True for a class that the engine made of a rule. */
-  public static boolean isMadeOfARule(String className) {
-    return className.startsWith(Engine.GENERATED);
+  /** The rule that the engine made a class of; null when it made it of none. */
+  public static @Nullable String ruleOfClass(String className) {
+    return Engine.ruleOf(className);
   }
 
   /** A fault of a whole rule; of all of them when it is null. */

@@ -48,6 +48,7 @@ class WatchdogTest {
     RuntimeException wrapped = new IllegalStateException(unknown);
     Watchdog watchdog = new Watchdog();
     assertThatThrownBy(() -> watchdog.run(doing -> fail(doing, wrapped)))
+        .as("not the one whose turn it is")
         .isInstanceOf(RunawayRule.class)
         .hasMessage("boat-swims failed on this plan");
     assertThat(watchdog.bitten()).isNull();
@@ -80,7 +81,7 @@ class WatchdogTest {
   }
 
   private static String fail(Consumer<String> doing, RuntimeException failure) {
-    doing.accept("boat-swims");
+    doing.accept("lake-swims");
     throw failure;
   }
 

@@ -57,6 +57,15 @@ class EngineTest {
   }
 
   @Test
+  void knowsWhoseClassItIs() throws Engine.Unreadable {
+    assertThat(build("boat-swims").classes().keySet())
+        .isNotEmpty()
+        .allMatch(name -> "boat-swims".equals(Engine.ruleOf(name)));
+    assertThat(Engine.ruleOf("peakproof.rule.Engine")).isNull();
+    assertThat(Engine.ruleOf("peakproof.rules.swim.Other")).isNull();
+  }
+
+  @Test
   void makesTheSameClassesTwice() throws Engine.Unreadable {
     assertThat(build("boat-swims").classes().keySet())
         .isEqualTo(build("boat-swims").classes().keySet());

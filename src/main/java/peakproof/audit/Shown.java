@@ -1,7 +1,9 @@
 package peakproof.audit;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import peakproof.audit.Finding.Value;
@@ -15,6 +17,8 @@ import peakproof.measure.Digits;
  * name ends.
  */
 public final class Shown {
+  private static final String SHARE = "share";
+
   private static final Set<String> SHARES =
       Set.of("spike", "reduction", "fasterThanGoal", "shareOfLongest", "costLow", "costHigh");
 
@@ -57,12 +61,36 @@ public final class Shown {
     return value instanceof Number number ? number(name, number.doubleValue()) : word("" + value);
   }
 
+  /** A share with the digits, two at most, that tell it from limits it would look like. */
+  static Value apart(Value value, List<Value> limits) {
+    Double share = value.number();
+    if (share == null || !value.unit().equals(SHARE)) {
+      return value;
+    }
+    List<Double> alike =
+        limits.stream()
+            .filter(limit -> limit.unit().equals(SHARE) && limit.text().equals(value.text()))
+            .map(Value::number)
+            .filter(Objects::nonNull)
+            .toList();
+    for (int digits = 1; digits <= 2 && !alike.isEmpty(); digits++) {
+      String told = percent(share, digits);
+      int precise = digits;
+      if (alike.stream().noneMatch(limit -> percent(limit, precise).equals(told))) {
+        return new Value(share, told, SHARE);
+      }
+    }
+    return value;
+  }
+
+  private static String percent(double share, int digits) {
+    return Digits.fixed(share * 100, digits) + "%";
+  }
+
   /** A number with more digits than a sentence needs, to tell it from one that looks alike. */
   static String exact(String name, double number) {
     String unit = number(name, number).unit();
-    return unit.equals("share")
-        ? Digits.fixed(number * 100, 2) + "%"
-        : (Digits.fixed(number, 3) + " " + unit).strip();
+    return unit.equals(SHARE) ? percent(number, 2) : (Digits.fixed(number, 3) + " " + unit).strip();
   }
 
   private static Value number(String name, double number) {
@@ -96,7 +124,7 @@ public final class Shown {
   }
 
   private static Value share(double number) {
-    return new Value(number, Words.share(number), "share");
+    return new Value(number, Words.share(number), SHARE);
   }
 
   private static Value carbohydrate(double number) {

@@ -46,8 +46,11 @@ final class Wording {
     }
   }
 
+  /** What is held against a limit in the same text does not read like it. */
   String fill(Template template) {
-    return template.fill(this::text);
+    List<Value> limits =
+        template.placeholders().stream().filter(this::isSetting).map(this::value).toList();
+    return template.fill(placeholder -> text(placeholder, limits));
   }
 
   /** The values used so far, by placeholder. */
@@ -55,8 +58,15 @@ final class Wording {
     return shown;
   }
 
-  private String text(String placeholder) {
+  private boolean isSetting(String placeholder) {
+    return card.settings().containsKey(placeholder);
+  }
+
+  private String text(String placeholder, List<Value> limits) {
     Value found = value(placeholder);
+    if (!isSetting(placeholder)) {
+      found = Shown.apart(found, limits);
+    }
     shown.put(placeholder, found);
     return found.text();
   }

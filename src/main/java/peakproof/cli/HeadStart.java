@@ -28,7 +28,7 @@ final class HeadStart {
     boolean worthIt =
         given.size() > 1
             && given.get(0).equals(AuditCommand.NAME)
-            && given.stream().noneMatch(OTHERWISE::contains);
+            && given.stream().noneMatch(each -> OTHERWISE.contains(each.split("=", 2)[0]));
     return new HeadStart(surroundings, worthIt ? RuleFolders.shippedAlone(surroundings) : null);
   }
 

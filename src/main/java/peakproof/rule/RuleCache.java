@@ -26,8 +26,8 @@ import peakproof.document.YamlTree;
 /**
  * A club's rules as classes, kept in a folder between runs. The shipped rules are never taken from
  * it. Others may write there too, so every entry is vetted anew before any of it is defined; one
- * that is broken or does not pass is as good as none. That the folder cannot be read or written
- * costs time only.
+ * that is broken or does not pass is as good as none, and what is of health is not left to it. That
+ * the folder cannot be read or written costs time only.
  */
 public final class RuleCache implements KnownRules {
   private static final String ENDING = ".rule";
@@ -129,7 +129,7 @@ public final class RuleCache implements KnownRules {
       for (int left = data.readUnsignedShort(); left > 0; left--) {
         classes.put(data.readUTF(), data.readNBytes(data.readInt()));
       }
-      return new CompiledRule(classes, models, data.readBoolean());
+      return new CompiledRule(classes, models, null);
     } catch (IOException | IllegalArgumentException absentOrBroken) {
       return null;
     }
@@ -148,7 +148,6 @@ public final class RuleCache implements KnownRules {
       data.writeInt(each.getValue().length);
       data.write(each.getValue());
     }
-    data.writeBoolean(rule.ofHealth());
     data.write(RuleKey.digest().digest(bytes.toByteArray()));
     return bytes.toByteArray();
   }

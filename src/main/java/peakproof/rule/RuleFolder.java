@@ -124,10 +124,20 @@ public final class RuleFolder {
         presets.presets(),
         cautions,
         cases,
-        sound.keySet().stream()
-            .filter(slug -> classes.of(slug).ofHealth())
+        sound.values().stream()
+            .filter(card -> isOfHealth(card, classes.of(card.rule())))
+            .map(Card::rule)
             .collect(Collectors.toUnmodifiableSet()),
         faults.stream().sorted().distinct().toList());
+  }
+
+  private boolean isOfHealth(Card card, CompiledRule rule) {
+    Boolean said = rule.ofHealth();
+    if (said != null) {
+      return said;
+    }
+    RuleKey key = Objects.requireNonNull(keys.get(card.rule()));
+    return HealthRules.isOne(card, new String(key.logic(), StandardCharsets.UTF_8));
   }
 
   /** A rule whose card does not fit it judges nobody: its words could not be filled in. */

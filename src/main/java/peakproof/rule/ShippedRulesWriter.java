@@ -95,7 +95,7 @@ public final class ShippedRulesWriter implements KnownRules {
       bytes(key.logic(), out);
       CompiledRule rule = Objects.requireNonNull(rules.get(key.slug()));
       out.writeUTF(String.join(" ", rule.models()));
-      out.writeBoolean(rule.ofHealth());
+      out.writeBoolean(Objects.requireNonNull(rule.ofHealth()));
     }
     out.writeShort(trees.size());
     for (Map.Entry<ByteBuffer, byte[]> tree : trees.entrySet()) {

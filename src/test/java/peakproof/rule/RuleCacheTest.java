@@ -112,6 +112,25 @@ class RuleCacheTest {
   }
 
   @Test
+  void leavesNothingOfHealthToWhoeverMayWriteThere() throws IOException {
+    files.with(RuleFiles.ofHealth());
+    Path stem = files.root().resolve("swim").resolve(RuleFiles.SOUND);
+    RuleKey key =
+        new RuleKey(
+            "swim",
+            RuleFiles.SOUND,
+            Files.readAllBytes(Path.of(stem + ".yaml")),
+            Files.readAllBytes(Path.of(stem + ".drl")));
+    RuleCache entries = new RuleCache(kept, KnownRules.none(), "build 1");
+    load();
+    CompiledRule entry = entries.find(key);
+    entries.keep(key, new CompiledRule(entry.classes(), entry.models(), false));
+    cache = watched("build 1");
+    assertThat(load().ofHealth()).containsExactly(RuleFiles.SOUND);
+    assertThat(cache.hits).isEqualTo(1);
+  }
+
+  @Test
   void compilesAgainWhatHasChanged() {
     load();
     Map<String, String> other = RuleFiles.sound();

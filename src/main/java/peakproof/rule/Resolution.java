@@ -159,7 +159,7 @@ public final class Resolution {
     if (name.equals("because")) {
       return;
     }
-    Settings.Value value = checked(rules.measures(), name, text, MEASURES);
+    Settings.Value value = checked(rules.measures().settings(), name, text, MEASURES);
     if (value != null) {
       measures.put(name, value.number());
       overrides.add(new Changed(from, MEASURES, name + " " + text.text(), false));
@@ -324,6 +324,6 @@ public final class Resolution {
 
   /** The measures' constants as they count. */
   public Constants constants() {
-    return rules.constants(measures);
+    return rules.measures().changed(measures);
   }
 }

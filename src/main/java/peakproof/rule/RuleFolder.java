@@ -119,7 +119,7 @@ public final class RuleFolder {
         former,
         knowledge == null ? knowledge(classes) : knowledge,
         origin,
-        measures,
+        new MeasureSettings(measures),
         waterTable,
         presets.presets(),
         cautions,

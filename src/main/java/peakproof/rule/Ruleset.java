@@ -7,13 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.kie.api.KieBase;
 import peakproof.document.Fault;
 import peakproof.document.WaterTable;
-import peakproof.measure.Constants;
 
 /**
  * The sound rules of some folders, ready to run, and what is wrong with the others.
@@ -34,7 +32,7 @@ public record Ruleset(
     Map<String, String> formerNames,
     Supplier<KieBase> knowledge,
     Map<String, Path> origin,
-    Map<String, Card.Setting> measures,
+    MeasureSettings measures,
     WaterTable waterTable,
     Presets presets,
     Map<String, String> cautions,
@@ -50,19 +48,6 @@ public record Ruleset(
   /** The slug for a name a document uses, which may be a former one; null when there is none. */
   public @Nullable String slug(String name) {
     return cards.containsKey(name) ? name : formerNames.get(name);
-  }
-
-  /** The measures' constants as shipped. */
-  public Constants constants() {
-    return constants(Map.of());
-  }
-
-  /** The measures' constants with some of them changed. */
-  Constants constants(Map<String, Double> changed) {
-    Map<String, Double> values = new TreeMap<>();
-    measures.forEach((name, setting) -> values.put(name, setting.value().number()));
-    values.putAll(changed);
-    return new Constants(values);
   }
 
   /** True when a rule lies in a folder, by whatever way the folder is named. */

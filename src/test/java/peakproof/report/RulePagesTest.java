@@ -125,7 +125,11 @@ class RulePagesTest {
       }
     }
     page.append("\n### measures\n\n").append(header());
-    rules.measures().values().forEach(one -> page.append(RulePage.row(one)).append('\n'));
+    rules
+        .measures()
+        .settings()
+        .values()
+        .forEach(one -> page.append(RulePage.row(one)).append('\n'));
     Golden.assertMatches(
         DOCS.resolve("house.md"),
         "<!-- From here to the end marker this is made of the cards. -->",
@@ -151,7 +155,7 @@ class RulePagesTest {
     for (MatchResult one : named) {
       Set<String> settings =
           one.group(1).equals("measures")
-              ? rules.measures().keySet()
+              ? rules.measures().settings().keySet()
               : rules.card(one.group(1)).settings().keySet();
       assertThat(settings).as(one.group()).contains(one.group(2));
     }

@@ -16,6 +16,7 @@ import peakproof.audit.Finding.Value;
 import peakproof.document.Place;
 import peakproof.document.WaterTable;
 import peakproof.rule.Hold;
+import peakproof.rule.MeasureSettings;
 import peakproof.rule.Preset;
 import peakproof.rule.Presets;
 import peakproof.rule.Resolution.Changed;
@@ -176,7 +177,7 @@ public final class Sample {
           throw new IllegalStateException("nothing is judged");
         },
         Map.of(),
-        Map.of(),
+        new MeasureSettings(Map.of()),
         new WaterTable(List.of()),
         new Presets(Map.of()),
         Map.of(),

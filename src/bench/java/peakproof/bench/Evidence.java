@@ -63,7 +63,7 @@ final class Evidence {
   /** True when all of these entries are known; what that means is a need's own affair. */
   boolean knows(String... needs) {
     for (String need : needs) {
-      if (!Need.of(need).met(facts)) {
+      if (!facts.needs().met(Need.of(need))) {
         return false;
       }
     }

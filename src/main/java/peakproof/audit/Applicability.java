@@ -1,14 +1,11 @@
 package peakproof.audit;
 
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Athlete;
 import peakproof.document.Plan;
 import peakproof.document.Sport;
 import peakproof.fact.Facts;
 import peakproof.fact.ParaFile;
-import peakproof.fact.Phase;
-import peakproof.fact.Week;
 import peakproof.rule.Card;
 
 /**
@@ -36,18 +33,10 @@ final class Applicability {
     if (applies.drafting() != null && drafting != null && !applies.drafting().equals(drafting)) {
       return drafting ? "drafting is allowed" : "drafting is not allowed";
     }
-    if (!applies.phase().isEmpty() && phasesOver(facts, applies.phase())) {
+    if (!applies.phase().isEmpty() && facts.openWeeks().over(applies.phase())) {
       return "those weeks are over";
     }
     return athlete(applies, plan);
-  }
-
-  private static boolean phasesOver(Facts facts, Set<Phase> phases) {
-    boolean known = facts.weeks().stream().anyMatch(week -> week.phase() != null);
-    return known
-        && facts.weeks().stream()
-            .filter(week -> week.phase() == null || phases.contains(week.phase()))
-            .noneMatch(Week::open);
   }
 
   private static @Nullable String athlete(Card.Applies applies, Plan plan) {

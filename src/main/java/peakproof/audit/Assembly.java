@@ -23,6 +23,7 @@ final class Assembly {
   private final Ruleset rules;
   private final Dossier dossier;
   private final Resolution resolved;
+  private final Map<String, Settings> settings;
   private final Facts facts;
   private final LocalDate asOf;
   private final Acceptance acceptance;
@@ -39,6 +40,7 @@ final class Assembly {
     this.rules = rules;
     this.dossier = dossier;
     this.resolved = resolved;
+    this.settings = resolved.settings();
     this.facts = facts;
     this.asOf = asOf;
     this.acceptance = new Acceptance(dossier.plan().accepted(), asOf, dossier.positions());
@@ -46,7 +48,7 @@ final class Assembly {
   }
 
   Audit audit(Watchdog watchdog) throws RunawayRule {
-    Judge judge = new Judge(rules, dossier.plan(), facts, resolved.settings(), watchdog);
+    Judge judge = new Judge(rules, dossier.plan(), facts, settings, watchdog);
     Composer composer = new Composer(dossier, facts.single(), severities);
     Map<String, Judge.Outcome> outcomes = judge.judge();
     outcomes.forEach((rule, outcome) -> sort(resolved.card(rule), outcome, composer));
@@ -111,7 +113,7 @@ final class Assembly {
    * What is accepted goes apart; when something of the rule still stands, only a remark is left.
    */
   private void found(Card card, Judge.Outcome.Found found, Composer composer) {
-    Settings settings = Objects.requireNonNull(resolved.settings().get(card.rule()));
+    Settings counting = Objects.requireNonNull(settings.get(card.rule()));
     List<Reports.Report> standing = new ArrayList<>();
     List<Reports.Report> livedWith = new ArrayList<>();
     Accepted entry = null;
@@ -121,7 +123,7 @@ final class Assembly {
       (its == null ? standing : livedWith).add(report);
     }
     if (!standing.isEmpty()) {
-      findings.addAll(composer.compose(card, settings, standing, found.open()));
+      findings.addAll(composer.compose(card, counting, standing, found.open()));
     }
     if (entry == null) {
       return;
@@ -130,7 +132,7 @@ final class Assembly {
       remarks.add(card.rule() + " is accepted in part: " + entry.because());
       return;
     }
-    for (Finding finding : composer.compose(card, settings, livedWith, found.open())) {
+    for (Finding finding : composer.compose(card, counting, livedWith, found.open())) {
       accepted.add(new Audit.AcceptedFinding(finding, entry.because(), entry.by(), entry.until()));
     }
   }

@@ -8,13 +8,11 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Consumer;
-import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.kie.api.runtime.KieSession;
 import peakproof.document.Plan;
 import peakproof.fact.Facts;
 import peakproof.fact.Need;
-import peakproof.fact.Phase;
 import peakproof.fact.Settings;
 import peakproof.fact.Window;
 import peakproof.rule.Card;
@@ -165,13 +163,7 @@ final class Judge {
   private List<String> missing(Card.Need need, List<Window> its) {
     List<String> entries = new ArrayList<>();
     for (String key : need.anyOf()) {
-      List<String> unknown =
-          key.startsWith(WINDOW)
-              ? its.stream()
-                  .flatMap(w -> w.unknown(key.substring(WINDOW.length())).stream())
-                  .distinct()
-                  .toList()
-              : Need.of(key).met(facts) ? List.of() : List.of(Need.of(key).entry());
+      List<String> unknown = key.startsWith(WINDOW) ? unknown(key, its) : unmet(Need.of(key));
       if (unknown.isEmpty()) {
         return List.of();
       }
@@ -180,8 +172,18 @@ final class Judge {
     return List.of(String.join(" or ", entries));
   }
 
+  private static List<String> unknown(String key, List<Window> its) {
+    Set<String> unknown = new LinkedHashSet<>();
+    its.forEach(window -> unknown.addAll(window.unknown(key.substring(WINDOW.length()))));
+    return List.copyOf(unknown);
+  }
+
+  private List<String> unmet(Need need) {
+    return facts.needs().met(need) ? List.of() : List.of(need.entry());
+  }
+
   private Outcome after(Card card, List<Reports.Report> reports) {
-    List<String> unwritten = List.copyOf(facts.notWritten(phases(card)));
+    List<String> unwritten = List.copyOf(facts.openWeeks().notWritten(card.applies().phase()));
     List<String> partly = partly(card);
     if (!reports.isEmpty()) {
       List<String> doubts = card.judgesAbsence() ? doubts(card) : List.of();
@@ -203,12 +205,16 @@ final class Judge {
 
   /** The entries of needs that some of the weeks or sessions to be judged leave open. */
   private List<String> partly(Card card) {
-    return card.needs().stream()
-        .filter(need -> need.anyOf().size() == 1 && !need.anyOf().get(0).startsWith(WINDOW))
-        .map(need -> Need.of(need.anyOf().get(0)))
-        .filter(need -> !need.metEverywhere(facts))
-        .map(Need::entry)
-        .toList();
+    List<String> entries = new ArrayList<>();
+    for (Card.Need need : card.needs()) {
+      String key = need.anyOf().get(0);
+      if (need.anyOf().size() == 1
+          && !key.startsWith(WINDOW)
+          && !facts.needs().metEverywhere(Need.of(key))) {
+        entries.add(Need.of(key).entry());
+      }
+    }
+    return entries;
   }
 
   private List<String> doubts(Card card) {
@@ -223,10 +229,5 @@ final class Judge {
         .filter(window -> !window.evidenceOnly())
         .forEach(window -> doubts.addAll(window.doubts(fields)));
     return List.copyOf(doubts);
-  }
-
-  private static Predicate<@Nullable Phase> phases(Card card) {
-    Set<Phase> asked = card.applies().phase();
-    return phase -> asked.isEmpty() || phase != null && asked.contains(phase);
   }
 }

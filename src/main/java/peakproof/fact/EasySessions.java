@@ -55,13 +55,8 @@ public record EasySessions(double of, double tooHard, List<Where> entries) imple
 
   /** Easy as a whole by what the plan's words weigh: a steady or mixed session is not. */
   private static boolean easy(peakproof.document.Session written, Timeline timeline) {
-    Sport sport = written.sport();
-    if (sport == null || written.set() == null) {
-      return false;
-    }
-    Double rating =
-        SetBreakdown.of(written.set(), sport, timeline.calibration(), timeline.constants())
-            .rating();
+    SetBreakdown breakdown = timeline.breakdown(written);
+    Double rating = breakdown == null ? null : breakdown.rating();
     return rating != null && rating <= timeline.constant(Constant.RATING_EASY) + 1e-9;
   }
 

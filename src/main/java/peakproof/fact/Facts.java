@@ -5,13 +5,11 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Dossier;
@@ -63,7 +61,9 @@ public final class Facts {
   private final BikeCourse bikeCourse;
   private final @Nullable IndoorRiding indoorRiding;
   private final @Nullable Caffeine caffeine;
-  private final Map<List<LocalDate>, Window> windows = new HashMap<>();
+  private final Needs needs = new Needs(this);
+  private final OpenWeeks openWeeks;
+  private final Map<List<LocalDate>, Tallies> tallies = new HashMap<>();
 
   private Facts(Dossier dossier, LocalDate asOf, Constants constants, WaterTable waterTable) {
     this.dossier = dossier;
@@ -73,6 +73,7 @@ public final class Facts {
     this.race = people.race(asOf);
     this.athlete = people.athlete(asOf);
     this.goal = people.goal(timeline);
+    this.openWeeks = new OpenWeeks(timeline.weeks().all());
     this.raceDay = people.raceDay();
     this.block = Block.of(people.blockPointer(), timeline.weeks().all());
     this.forecast =
@@ -140,7 +141,7 @@ public final class Facts {
     facts.addAll(timeline.weeks().all());
     List<Session> sessions = timeline.sessions().toList();
     facts.addAll(sessions);
-    facts.addAll(timeline.bricks());
+    facts.addAll(timeline.bricks().all());
     sessions.stream()
         .filter(Swim.class::isInstance)
         .map(Swim.class::cast)
@@ -203,10 +204,10 @@ public final class Facts {
   public Window window(String rule, String name, double from, double to) {
     LocalDate first = race.date().minusDays((long) from);
     LocalDate last = race.date().minusDays(Math.max(1, (long) to));
-    return windows
-        .computeIfAbsent(
-            List.of(first, last), span -> new Window(timeline, rule, name, first, last))
-        .as(rule, name);
+    Tallies counts =
+        tallies.computeIfAbsent(
+            List.of(first, last), days -> new Tallies(new Span(timeline, first, last)));
+    return new Window(counts, rule, name);
   }
 
   /** The facts of which there is one each, which every text may name. */
@@ -221,6 +222,11 @@ public final class Facts {
         bikeCourse,
         timeline.rehearsals().shoes(),
         Readiness.of(dossier.log(), timeline.asOf(), race.date(), calibration.heartRateUsable()));
+  }
+
+  /** What the cards need, as far as this plan has it. */
+  public Needs needs() {
+    return needs;
   }
 
   /** The race. */
@@ -299,6 +305,11 @@ public final class Facts {
   /** All weeks from the first entry to race week. */
   public List<Week> weeks() {
     return timeline.weeks().all();
+  }
+
+  /** The weeks that can still be changed or written. */
+  public OpenWeeks openWeeks() {
+    return openWeeks;
   }
 
   /** Sessions still to come. */
@@ -513,17 +524,5 @@ public final class Facts {
   public @Nullable LocalDate logEnds() {
     Log log = dossier.log();
     return log == null || log.days().isEmpty() ? null : log.days().lastKey();
-  }
-
-  /** The weeks to come that are not written yet, in words, of the phases asked for. */
-  public Set<String> notWritten(Predicate<@Nullable Phase> phases) {
-    Set<String> missing = new LinkedHashSet<>();
-    for (Week week : timeline.weeks().all()) {
-      boolean open = week.days().stream().anyMatch(day -> day.known() == Known.UNWRITTEN);
-      if (open && phases.test(week.phase())) {
-        missing.add(Timeline.notWritten(week.starts()));
-      }
-    }
-    return missing;
   }
 }

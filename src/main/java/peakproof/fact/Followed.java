@@ -89,8 +89,7 @@ final class Followed {
     for (peakproof.document.Session session = first; session != null; session = session.then()) {
       Sport sport = session.sport();
       if (sport != null && sport.racing() && !without(week, session, sport)) {
-        Matching.Entry entry =
-            new Matching.Entry(session.at(), date, sport, minutes(session, sport));
+        Matching.Entry entry = new Matching.Entry(session.at(), date, sport, minutes(session));
         written.put(entry, session);
         wanted.add(entry);
       }
@@ -102,11 +101,9 @@ final class Followed {
         || session.scene().openWater() && week.without().containsKey("open-water");
   }
 
-  private @Nullable Double minutes(peakproof.document.Session session, Sport sport) {
-    return session.set() == null
-        ? null
-        : SetBreakdown.of(session.set(), sport, timeline.calibration(), timeline.constants())
-            .minutes();
+  private @Nullable Double minutes(peakproof.document.Session session) {
+    SetBreakdown breakdown = timeline.breakdown(session);
+    return breakdown == null ? null : breakdown.minutes();
   }
 
   /** Matched sessions in order of the planned day. */

@@ -17,35 +17,33 @@ import peakproof.measure.UnitSlip;
  * A speed that entries imply: the mean of a logged session of the last eight weeks that has
  * distance and time, or the pace a planned part asks for. Trail runs are left out, and so are runs
  * of an athlete on wheels.
- *
- * @param session where it stands
- * @param unitSlip true when it lies where only a slip of units would bring it
- * @param offEasyShare by which share it is off the athlete's tested easy pace, either way; unknown
- *     but for one continuous easy part of a swim or run
- * @param overCriticalShare by which share it is faster than critical swim speed by tests, which
- *     nobody holds for long: yards taken for metres make a swim 9 % faster; below zero when slower;
- *     unknown but for a logged swim in the pool
- * @param minutes how long the session takes; unknown when not said
- * @param reading the entry in words
- * @param believed the speeds of the sport that are no slip
- * @param otherReading the speed if the distance was meant in yards (swim) or miles
- * @param easy the tested easy pace that one easy part is held against, in words
- * @param critical critical swim speed by tests, in words
  */
-public record ImpliedSpeed(
-    Session session,
-    boolean unitSlip,
-    @Nullable Double offEasyShare,
-    @Nullable Double overCriticalShare,
-    @Nullable Double minutes,
-    String reading,
-    String believed,
-    String otherReading,
-    String easy,
-    String critical)
-    implements Fact {
-
+public final class ImpliedSpeed implements Fact {
   private static final List<String> FASTER = List.of("wetsuit", "fins", "paddles", "pull-buoy");
+
+  private final Session session;
+  private final Timeline timeline;
+  private final double speed;
+  private final boolean whole;
+  private final @Nullable Double easySpeed;
+  private final @Nullable Double criticalSpeed;
+
+  /**
+   * Takes a speed.
+   *
+   * @param speed m/s
+   * @param whole true for the mean of a logged session, false for a planned pace
+   * @param easy true when the session is one continuous easy part
+   */
+  private ImpliedSpeed(
+      Session session, double speed, boolean whole, boolean easy, Timeline timeline) {
+    this.session = session;
+    this.timeline = timeline;
+    this.speed = speed;
+    this.whole = whole;
+    this.easySpeed = easy ? TestedSpeed.easy(session.sport(), timeline) : null;
+    this.criticalSpeed = inPool(session) ? TestedSpeed.criticalSwim(timeline) : null;
+  }
 
   static List<ImpliedSpeed> all(Timeline timeline, boolean wheels) {
     LocalDate oldest =
@@ -62,11 +60,9 @@ public record ImpliedSpeed(
   /** True when a pace that the session asks for is a slip of units. */
   static boolean slips(Session session, Timeline timeline) {
     SetLine line = session.written.set();
-    List<ImpliedSpeed> paces = new ArrayList<>();
-    if (line != null) {
-      paces(line.parts(), session, false, timeline, paces);
-    }
-    return paces.stream().anyMatch(ImpliedSpeed::unitSlip);
+    return line != null
+        && paces(line.parts()).stream()
+            .anyMatch(pace -> slip(session.sport(), 1 / pace.secondsPerMetre(), timeline));
   }
 
   private static boolean trail(Session session) {
@@ -79,36 +75,30 @@ public record ImpliedSpeed(
     Double seconds = session.written.recorded().seconds();
     Double metres = session.written.recorded().metres();
     if (!session.planned() && seconds != null && metres != null && seconds > 0 && metres > 0) {
-      String label =
-          session.sport().word()
-              + " "
-              + Words.metres(metres, session.sport())
-              + " in "
-              + Words.minutes(seconds / 60)
-              + " on "
-              + Words.weekday(session.date());
-      all.add(of(session, metres / seconds, easy, label, timeline));
+      all.add(new ImpliedSpeed(session, metres / seconds, true, easy, timeline));
     }
     if (session.planned() && line != null) {
-      paces(line.parts(), session, easy, timeline, all);
+      paces(line.parts())
+          .forEach(
+              pace ->
+                  all.add(
+                      new ImpliedSpeed(
+                          session, 1 / pace.secondsPerMetre(), false, easy, timeline)));
     }
   }
 
-  private static void paces(
-      List<SetLine.Part> parts,
-      Session session,
-      boolean easy,
-      Timeline timeline,
-      List<ImpliedSpeed> all) {
+  /** The paces that parts ask for, those inside groups among them. */
+  private static List<Target.Pace> paces(List<SetLine.Part> parts) {
+    List<Target.Pace> paces = new ArrayList<>();
     for (SetLine.Part part : parts) {
       if (part.target() instanceof Target.Pace pace && pace.secondsPerMetre() > 0) {
-        String label = session.label() + " on " + Words.weekday(session.date());
-        all.add(of(session, 1 / pace.secondsPerMetre(), easy, label, timeline));
+        paces.add(pace);
       }
       if (part.work() instanceof SetLine.Group group) {
-        paces(group.parts(), session, easy, timeline, all);
+        paces.addAll(paces(group.parts()));
       }
     }
+    return paces;
   }
 
   private static boolean oneEasyPart(SetLine line) {
@@ -119,23 +109,8 @@ public record ImpliedSpeed(
         && !(part.work() instanceof SetLine.Group);
   }
 
-  private static ImpliedSpeed of(
-      Session session, double speed, boolean easy, String label, Timeline timeline) {
-    Sport sport = session.sport();
-    double other = speed * (sport == Sport.SWIM ? Pace.YARD : Pace.MILE / 1000);
-    Double usual = easy ? TestedSpeed.easy(sport, timeline) : null;
-    Double critical = inPool(session) ? TestedSpeed.criticalSwim(timeline) : null;
-    return new ImpliedSpeed(
-        session,
-        Boolean.TRUE.equals(UnitSlip.of(sport, speed, 1, timeline.constants())),
-        usual == null ? null : (Double) Exact.of(Math.abs(usual / speed - 1)),
-        critical == null ? null : (Double) Exact.of(speed / critical - 1),
-        session.minutes(),
-        label + ": " + words(sport, speed),
-        believed(sport, timeline),
-        (sport == Sport.SWIM ? "in yards it is " : "in miles it is ") + words(sport, other),
-        usual == null ? "not held against it" : words(sport, usual),
-        critical == null ? "not held against it" : words(sport, critical));
+  private static boolean slip(Sport sport, double speed, Timeline timeline) {
+    return Boolean.TRUE.equals(UnitSlip.of(sport, speed, 1, timeline.constants()));
   }
 
   /**
@@ -149,8 +124,78 @@ public record ImpliedSpeed(
         && FASTER.stream().noneMatch(session.written.wear()::has);
   }
 
-  private static String believed(Sport sport, Timeline timeline) {
-    return switch (sport) {
+  /** Where it stands. */
+  public Session session() {
+    return session;
+  }
+
+  /** True when it lies where only a slip of units would bring it. */
+  public boolean unitSlip() {
+    return slip(session.sport(), speed, timeline);
+  }
+
+  /**
+   * By which share it is off the athlete's tested easy pace, either way; unknown but for one
+   * continuous easy part of a swim or run.
+   */
+  public @Nullable Double offEasyShare() {
+    return easySpeed == null ? null : (Double) Exact.of(Math.abs(easySpeed / speed - 1));
+  }
+
+  /**
+   * By which share it is faster than critical swim speed by tests, which nobody holds for long:
+   * yards taken for metres make a swim 9 % faster; below zero when slower; unknown but for a logged
+   * swim in the pool.
+   */
+  public @Nullable Double overCriticalShare() {
+    return criticalSpeed == null ? null : (Double) Exact.of(speed / criticalSpeed - 1);
+  }
+
+  /** How long the session takes, minutes; unknown when not said. */
+  public @Nullable Double minutes() {
+    return session.minutes();
+  }
+
+  /** The entry in words. */
+  public String reading() {
+    Double seconds = session.written.recorded().seconds();
+    Double metres = session.written.recorded().metres();
+    String entry =
+        !whole || seconds == null || metres == null
+            ? session.label()
+            : session.sport().word()
+                + " "
+                + Words.metres(metres, session.sport())
+                + " in "
+                + Words.minutes(seconds / 60);
+    return entry + " on " + Words.weekday(session.date()) + ": " + words(session.sport(), speed);
+  }
+
+  /** The speed if the distance was meant in yards (swim) or miles. */
+  public String otherReading() {
+    Sport sport = session.sport();
+    return sport == Sport.SWIM
+        ? "in yards it is " + words(sport, speed * Pace.YARD)
+        : "in miles it is " + words(sport, speed * Pace.MILE / 1000);
+  }
+
+  /** The tested easy pace that one easy part is held against, in words. */
+  public String easy() {
+    return against(easySpeed);
+  }
+
+  /** Critical swim speed by tests, in words. */
+  public String critical() {
+    return against(criticalSpeed);
+  }
+
+  private String against(@Nullable Double tested) {
+    return tested == null ? "not held against it" : words(session.sport(), tested);
+  }
+
+  /** The speeds of the sport that are no slip. */
+  public String believed() {
+    return switch (session.sport()) {
       case SWIM ->
           Words.swimPace(timeline.constant(Constant.PLAUSIBLE_SWIM_FROM))
               + " to "

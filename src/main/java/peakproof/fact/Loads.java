@@ -6,6 +6,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Sport;
 import peakproof.measure.SessionLoad;
+import peakproof.measure.SetBreakdown;
 
 /**
  * Session-RPE load day by day, one unit across the as-of date: what is done by its own rating, what
@@ -15,6 +16,7 @@ final class Loads {
   private final Timeline timeline;
   private final Memo<peakproof.document.Session, Double> planned = new Memo<>(this::plannedOf);
   private final double scale;
+  private final List<@Nullable Double> daily = new ArrayList<>();
 
   Loads(Timeline timeline, List<Followed.Pair> followed) {
     this.timeline = timeline;
@@ -27,10 +29,14 @@ final class Loads {
       }
     }
     this.scale = SessionLoad.scale(pairs, timeline.constants());
+    timeline.days().forEach(day -> daily.add(of(day, null)));
   }
 
   private @Nullable Double plannedOf(peakproof.document.Session session) {
-    return SessionLoad.planned(session, timeline.calibration(), timeline.constants());
+    SetBreakdown breakdown = timeline.breakdown(session);
+    return breakdown == null
+        ? null
+        : SessionLoad.planned(breakdown, session.strength(), timeline.constants());
   }
 
   /** What planned loads are multiplied by; 1 until enough sessions were done as planned. */
@@ -49,13 +55,13 @@ final class Loads {
 
   /** Load of a day, null when the day or one of its sessions is unknown. */
   @Nullable Double of(Day day) {
-    return of(day, null);
+    return day.isKnown() ? daily.get(timeline.diary().until(day.date()) - 1) : null;
   }
 
   /** The days of a week, of one sport or of all. */
   List<@Nullable Double> of(Week week, @Nullable Sport sport) {
     List<@Nullable Double> loads = new ArrayList<>();
-    week.days().forEach(day -> loads.add(of(day, sport)));
+    week.days().forEach(day -> loads.add(sport == null ? of(day) : of(day, sport)));
     return loads;
   }
 
@@ -73,13 +79,7 @@ final class Loads {
 
   /** All days from the first entry to a last one, oldest first. */
   List<@Nullable Double> until(LocalDate last) {
-    List<@Nullable Double> loads = new ArrayList<>();
-    for (Day day : timeline.days()) {
-      if (!day.date().isAfter(last)) {
-        loads.add(of(day));
-      }
-    }
-    return loads;
+    return daily.subList(0, timeline.diary().until(last));
   }
 
   /** Walks and the like carry no load of training. */

@@ -339,13 +339,11 @@ public enum Need {
     return entry;
   }
 
-  /** True when it is known for this plan, or for a week or session of it. */
-  public boolean met(Facts facts) {
+  boolean met(Facts facts) {
     return met.test(facts);
   }
 
-  /** True when, being met, it is known for all weeks or sessions that are to be judged. */
-  public boolean metEverywhere(Facts facts) {
+  boolean metEverywhere(Facts facts) {
     return everywhere.test(facts);
   }
 
@@ -389,8 +387,7 @@ public enum Need {
   /** A written week before race week: in race week nobody is asked about a jump. */
   private static Stream<Week> judgedWeeks(Facts facts) {
     return facts.weeks().stream()
-        .filter(week -> week.changeable() && !week.raceWeek())
-        .filter(week -> week.days().stream().noneMatch(day -> day.known() == Known.UNWRITTEN));
+        .filter(week -> week.changeable() && !week.raceWeek() && !week.partlyUnwritten());
   }
 
   /** Race week is always taper, so it says nothing of the others. */

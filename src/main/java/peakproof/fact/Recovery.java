@@ -48,6 +48,7 @@ public record Recovery(
     }
     Collections.sort(loads);
     Double usual = timeline.weeks().usual(week, Week::load);
+    Double usualShare = week.usualShare();
     List<Where> entries = new ArrayList<>(next.where());
     entries.addAll(week.where());
     for (int days = 1; days <= WEEK; days++) {
@@ -55,8 +56,7 @@ public record Recovery(
           loads.size() < WEEK || usual == null || usual <= 0
               ? null
               : (Double) Exact.of(loads.get(days - 1) / (usual / WEEK));
-      into.add(
-          new Recovery(week, next.starts(), days, week.usualShare(), share, List.copyOf(entries)));
+      into.add(new Recovery(week, next.starts(), days, usualShare, share, List.copyOf(entries)));
     }
   }
 

@@ -20,7 +20,7 @@ public final class Ride extends Session {
   /** True for a long ride by the club's measure; false when its length is unknown. */
   public boolean longRide() {
     Double minutes = minutes();
-    return minutes != null && minutes >= timeline.longMinutes(this) - 1e-9;
+    return minutes != null && minutes >= timeline.longSessions().leastMinutes(this) - 1e-9;
   }
 
   /**

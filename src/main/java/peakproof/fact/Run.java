@@ -19,7 +19,7 @@ public final class Run extends Session {
   /** True for a long run by the club's measure; false when its length is unknown. */
   public boolean longRun() {
     Double minutes = minutes();
-    return minutes != null && minutes >= timeline.longMinutes(this) - 1e-9;
+    return minutes != null && minutes >= timeline.longSessions().leastMinutes(this) - 1e-9;
   }
 
   /** True for a hard or long run. */
@@ -57,7 +57,7 @@ public final class Run extends Session {
   }
 
   @Nullable Ride ride() {
-    return before instanceof Ride straight ? straight : timeline.rideJustBefore(this);
+    return timeline.bricks().ride(this);
   }
 
   /** Whether ten minutes or more are at goal pace; unknown for a log that does not say. */
@@ -142,6 +142,6 @@ public final class Run extends Session {
    * out; none is 0.
    */
   public double rideWithinDayMinutes() {
-    return timeline.longestRideWithinDay(this);
+    return timeline.bricks().longestRideWithinDay(this);
   }
 }

@@ -25,6 +25,9 @@ public abstract sealed class Session implements Fact
   final @Nullable Session before;
   private final LocalDate date;
   private final boolean planned;
+  private final @Nullable Double minutes;
+  private final @Nullable Double metres;
+  private @Nullable Boolean hard;
 
   Session(Draft draft) {
     this.timeline = draft.timeline();
@@ -33,6 +36,18 @@ public abstract sealed class Session implements Fact
     this.before = draft.before();
     this.date = draft.date();
     this.planned = draft.planned();
+    this.minutes = minutes(written.recorded().seconds(), set);
+    this.metres = metres(written.recorded().metres(), set);
+  }
+
+  private static @Nullable Double minutes(@Nullable Double seconds, @Nullable SetBreakdown set) {
+    return seconds != null
+        ? (Double) Exact.of(seconds.doubleValue() / 60)
+        : set == null ? null : Exact.of(set.minutes());
+  }
+
+  private static @Nullable Double metres(@Nullable Double metres, @Nullable SetBreakdown set) {
+    return metres != null || set == null ? metres : Exact.of(set.metres());
   }
 
   /** What a session is made from; {@code before} is what it follows without a break. */
@@ -79,20 +94,12 @@ public abstract sealed class Session implements Fact
 
   /** Minutes in all, rests included; unknown when neither written nor computable. */
   public @Nullable Double minutes() {
-    Double seconds = written.recorded().seconds();
-    if (seconds != null) {
-      return Exact.of(seconds / 60);
-    }
-    return set == null ? null : Exact.of(set.minutes());
+    return minutes;
   }
 
   /** Metres in all; unknown when neither written nor computable. */
   public @Nullable Double metres() {
-    Double metres = written.recorded().metres();
-    if (metres != null) {
-      return metres;
-    }
-    return set == null ? null : Exact.of(set.metres());
+    return metres;
   }
 
   /** Kilometres in all; unknown like the metres. */
@@ -128,7 +135,12 @@ public abstract sealed class Session implements Fact
    * that can only be a slip of units makes none.
    */
   public boolean hard() {
-    return writtenHard() && !(planned && ImpliedSpeed.slips(this, timeline));
+    Boolean known = hard;
+    if (known == null) {
+      known = writtenHard() && !(planned && ImpliedSpeed.slips(this, timeline));
+      hard = known;
+    }
+    return known;
   }
 
   private boolean writtenHard() {
@@ -210,14 +222,14 @@ public abstract sealed class Session implements Fact
   /** Its length as a share of the longest of its sport in the eight weeks before; unknown alone. */
   public @Nullable Double shareOfLongest() {
     Double minutes = minutes();
-    Double longest = timeline.longestMinutesBefore(this);
+    Double longest = timeline.longSessions().longestBefore(this);
     return minutes == null || longest == null || longest <= 0 || !longestIsLogged()
         ? null
         : (Double) Exact.of(minutes / longest);
   }
 
   boolean longestIsLogged() {
-    return timeline.longestIsLogged(this);
+    return timeline.longSessions().longestIsLogged(this);
   }
 
   /** What makes it a large one, in words: a test, or its share of the longest of its sport. */

@@ -1,6 +1,7 @@
 package peakproof.fact;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -12,6 +13,24 @@ import org.jspecify.annotations.Nullable;
  * @param doubt the entry that is missing, or null when nothing is
  */
 record Tally(double value, @Nullable String doubt) {
+  /** The entry that tells how hard a swim or ride was. */
+  static final String BRISK = "set lines of the swims and rides in the log";
+
+  /** What leaves no doubt. */
+  static Tally certain(double value) {
+    return new Tally(value, null);
+  }
+
+  /** Minutes of the sessions whose length is known. */
+  static double minutes(List<? extends Session> sessions) {
+    return Exact.of(
+        sessions.stream()
+            .map(Session::minutes)
+            .filter(Objects::nonNull)
+            .mapToDouble(Double::doubleValue)
+            .sum());
+  }
+
   /**
    * How many sessions have a quality; a session that does not say is a doubt about {@code entry}.
    */
@@ -41,5 +60,10 @@ record Tally(double value, @Nullable String doubt) {
   /** The same with what the coach states of the last weeks. */
   Tally orStated(@Nullable Double stated) {
     return stated == null ? this : new Tally(Math.max(value, stated), doubt);
+  }
+
+  /** The same for minutes, of a statement in seconds. */
+  Tally orStatedSeconds(@Nullable Double stated) {
+    return orStated(stated == null ? null : (Double) (stated / 60));
   }
 }

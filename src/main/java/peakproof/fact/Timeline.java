@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Athlete;
@@ -33,9 +32,11 @@ final class Timeline {
   private final Calibration calibration;
   private final Constants constants;
   private final Map<LocalDate, PlanWeek> writtenWeeks = new HashMap<>();
-  private final TreeMap<LocalDate, Day> days = new TreeMap<>();
-  private final Memo<Session, Double> longMinutes = new Memo<>(this::longMinutesOf);
-  private final List<Brick> bricks;
+  private final Memo<peakproof.document.Session, SetBreakdown> breakdowns =
+      new Memo<>(this::breakdownOf);
+  private final Diary diary;
+  private final LongSessions longSessions;
+  private final Bricks bricks;
   private final Weeks weeks;
   private final RunHistory runs;
   private final RaceEffort effort;
@@ -52,16 +53,23 @@ final class Timeline {
     this.constants = constants;
     this.effort = new RaceEffort(plan, calibration, constants);
     plan.weeks().forEach(week -> writtenWeeks.put(week.starts(), week));
-    for (LocalDate date = firstDay(); date.isBefore(raceDate()); date = date.plusDays(1)) {
-      days.put(date, day(date));
-    }
+    this.longSessions = new LongSessions(this);
+    this.diary = diary(firstDay());
+    this.bricks = new Bricks(plan, this);
     this.skills = new Skills(sessions().filter(session -> !session.planned()).toList());
     this.rehearsals = Rehearsals.of(plan, sessions().toList(), calibration.distance(), constants);
     this.runs = new RunHistory(this);
     this.weeks = new Weeks(this, plan, log);
-    this.bricks = findBricks();
     this.followed = new Followed(plan, this);
     this.loads = new Loads(this, followed.pairs());
+  }
+
+  private Diary diary(LocalDate first) {
+    List<Day> days = new ArrayList<>();
+    first
+        .datesUntil(first.isBefore(raceDate()) ? raceDate() : first)
+        .forEach(date -> days.add(day(date)));
+    return new Diary(first, days);
   }
 
   private LocalDate firstDay() {
@@ -89,6 +97,21 @@ final class Timeline {
     List<Session> sessions = new ArrayList<>();
     written.forEach(session -> add(date, known == Known.PLANNED, session, null, sessions));
     return new Day(date, known, List.copyOf(sessions), entry, planDay, constants);
+  }
+
+  /** A session of plan or log as this athlete would do its set line; null without one. */
+  @Nullable SetBreakdown breakdown(peakproof.document.Session written) {
+    return breakdowns.of(written);
+  }
+
+  private @Nullable SetBreakdown breakdownOf(peakproof.document.Session written) {
+    return written.set() == null
+        ? null
+        : SetBreakdown.of(written.set(), sport(written), calibration, constants);
+  }
+
+  private static Sport sport(peakproof.document.Session written) {
+    return written.sport() == null ? Sport.OTHER : written.sport();
   }
 
   private Known known(LocalDate date, Log.@Nullable Day entry, @Nullable PlanWeek week) {
@@ -123,12 +146,9 @@ final class Timeline {
     if (date.equals(raceDate()) && written.race() != null) {
       return;
     }
-    Sport sport = written.sport() == null ? Sport.OTHER : written.sport();
-    SetBreakdown set =
-        written.set() == null
-            ? null
-            : SetBreakdown.of(written.set(), sport, calibration, constants);
-    Session.Draft draft = new Session.Draft(this, date, planned, written, set, before);
+    Sport sport = sport(written);
+    Session.Draft draft =
+        new Session.Draft(this, date, planned, written, breakdown(written), before);
     Session session =
         switch (sport) {
           case SWIM -> new Swim(draft);
@@ -141,52 +161,6 @@ final class Timeline {
     if (written.then() != null) {
       add(date, planned, written.then(), session, into);
     }
-  }
-
-  private List<Brick> findBricks() {
-    List<Brick> found = new ArrayList<>();
-    sessions()
-        .filter(Run.class::isInstance)
-        .map(Run.class::cast)
-        .forEach(
-            run -> {
-              Ride ride = run.ride();
-              if (ride != null) {
-                found.add(brick(ride, run));
-              }
-            });
-    return List.copyOf(found);
-  }
-
-  private Brick brick(Ride ride, Run run) {
-    Double goal = plan.goal() == null ? null : plan.goal().bike();
-    Double leg = plan.event().legs().run();
-    Double minutes = ride.minutes();
-    Double metres = run.metres();
-    return new Brick(
-        ride,
-        run,
-        goal == null || minutes == null ? null : (Double) (minutes * 60 / goal),
-        leg == null || metres == null ? null : (Double) (metres / leg));
-  }
-
-  /** A ride that ends on the day within minutes of the run's start, by the clock. */
-  @Nullable Ride rideJustBefore(Run run) {
-    Day day = days.get(run.date());
-    if (day == null || run.written.time() == null || run.before != null) {
-      return null;
-    }
-    for (Session session : day.sessions()) {
-      Double minutes = session.minutes();
-      if (session instanceof Ride ride && ride.written.time() != null && minutes != null) {
-        double gap =
-            ChronoUnit.SECONDS.between(ride.written.time(), run.written.time()) / 60.0 - minutes;
-        if (gap >= 0 && gap <= constant(Constant.BRICK_WITHIN)) {
-          return ride;
-        }
-      }
-    }
-    return null;
   }
 
   LocalDate raceDate() {
@@ -242,38 +216,48 @@ final class Timeline {
     return rehearsals;
   }
 
-  List<Brick> bricks() {
+  Bricks bricks() {
     return bricks;
   }
 
-  Iterable<Day> days() {
-    return days.values();
+  LongSessions longSessions() {
+    return longSessions;
+  }
+
+  Diary diary() {
+    return diary;
+  }
+
+  List<Day> days() {
+    return diary.days();
   }
 
   @Nullable Day at(LocalDate date) {
-    return days.get(date);
+    return diary.at(date);
   }
 
   Stream<Session> sessions() {
-    return days.values().stream().flatMap(day -> day.sessions().stream());
+    return days().stream().flatMap(day -> day.sessions().stream());
   }
 
   /** The days of a span, both ends in; days before the first entry are unknown. */
   List<Day> between(LocalDate from, LocalDate to) {
-    List<Day> span = new ArrayList<>();
-    for (LocalDate date = from; !date.isAfter(to); date = date.plusDays(1)) {
-      Day day = days.get(date);
-      if (day != null) {
-        span.add(day);
-      } else if (date.isBefore(raceDate())) {
-        span.add(new Day(date, Known.UNKNOWN, List.of(), null, null, constants));
-      }
+    List<Day> known = diary.between(from, to);
+    if (!from.isBefore(diary.first())) {
+      return known;
     }
+    List<Day> span = new ArrayList<>();
+    for (LocalDate date = from;
+        date.isBefore(diary.first()) && date.isBefore(raceDate()) && !date.isAfter(to);
+        date = date.plusDays(1)) {
+      span.add(new Day(date, Known.UNKNOWN, List.of(), null, null, constants));
+    }
+    span.addAll(known);
     return span;
   }
 
   LocalDate firstChangeable() {
-    Day today = days.get(asOf);
+    Day today = at(asOf);
     return today != null && today.changeable() ? asOf : asOf.plusDays(1);
   }
 
@@ -301,51 +285,6 @@ final class Timeline {
     return Words.WEEK_OF + Words.day(monday) + Words.NOT_WRITTEN;
   }
 
-  /** The longest session of the same sport in the eight weeks before, minutes; null without one. */
-  @Nullable Double longestMinutesBefore(Session session) {
-    LocalDate from = longFrom(session);
-    Double written = longest(session.sport(), from, session.date().minusDays(1));
-    Double stated = from.isBefore(asOf) ? statedLongestMinutes(session.sport()) : null;
-    return written == null || stated == null
-        ? written == null ? stated : written
-        : (Double) Math.max(written, stated);
-  }
-
-  /** False when the log is too old to tell the longest of the eight weeks before. */
-  boolean longestIsLogged(Session session) {
-    return unloggedSince(longFrom(session), session.date().minusDays(1)) == null;
-  }
-
-  private LocalDate longFrom(Session session) {
-    return session.date().minusWeeks((long) constant(Constant.LONG_WEEKS));
-  }
-
-  private @Nullable Double statedLongestMinutes(Sport sport) {
-    if (!hasLately()) {
-      return null;
-    }
-    Double seconds =
-        switch (sport) {
-          case BIKE -> lately().longestRideSeconds();
-          case RUN -> lately().longestRunSeconds();
-          default -> null;
-        };
-    return seconds == null ? null : (Double) (seconds / 60);
-  }
-
-  private @Nullable Double longest(Sport sport, LocalDate from, LocalDate to) {
-    Double longest = null;
-    for (Day day : days.subMap(from, true, to, true).values()) {
-      for (Session session : day.sessions()) {
-        Double minutes = session.minutes();
-        if (session.sport() == sport && minutes != null) {
-          longest = longest == null ? minutes : (Double) Math.max(longest, minutes);
-        }
-      }
-    }
-    return longest;
-  }
-
   /**
    * The day from which the log lags behind the plan in a span, so that what was done since is not
    * known; null while it is at most a few days old there. What a coach states in its place is of
@@ -367,43 +306,5 @@ final class Timeline {
       return log.days().lastKey().plusDays(1);
     }
     return plan.weeks().isEmpty() ? null : plan.weeks().get(0).starts();
-  }
-
-  /** Minutes from which a ride or a run is a long one. */
-  double longMinutes(Session session) {
-    return Objects.requireNonNull(longMinutes.of(session));
-  }
-
-  private double longMinutesOf(Session session) {
-    double usual = constant(session.sport() == Sport.RUN ? Constant.LONG_RUN : Constant.LONG_RIDE);
-    Double longest = knowsWeeksBefore(session) ? longestMinutesBefore(session) : null;
-    double least = effort.shortCourse() ? usual * constant(Constant.LONG_SHORT_COURSE) : usual;
-    return longest == null ? least : Math.min(least, constant(Constant.LONG_SHARE) * longest);
-  }
-
-  /** A share of the longest says nothing while the longest may lie in days nobody wrote down. */
-  private boolean knowsWeeksBefore(Session session) {
-    LocalDate from = longFrom(session);
-    List<Day> weeks = between(from, session.date().minusDays(1));
-    long known = weeks.stream().filter(Day::isKnown).count();
-    return known >= weeks.size() * constant(Constant.COVERAGE_LEAST);
-  }
-
-  /** Minutes of the longest ride on the run's day or the day before, but the one it follows. */
-  double longestRideWithinDay(Run run) {
-    Ride straightBefore = run.ride();
-    double longest = 0;
-    for (Day day : between(run.date().minusDays(1), run.date())) {
-      for (Session session : day.sessions()) {
-        if (session == run) {
-          break;
-        }
-        Double minutes = session.minutes();
-        if (session instanceof Ride && session != straightBefore && minutes != null) {
-          longest = Math.max(longest, minutes);
-        }
-      }
-    }
-    return longest;
   }
 }

@@ -1,9 +1,7 @@
 package peakproof.fact;
 
-import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -21,6 +19,8 @@ public final class Week implements Fact {
   private final boolean interrupted;
   private final Timeline timeline;
   private final @Nullable Double minutes;
+  private final @Nullable Double runKm;
+  private final @Nullable Double swimMetres;
 
   Week(
       Timeline timeline,
@@ -37,11 +37,14 @@ public final class Week implements Fact {
     this.pointer = pointer;
     this.without = without;
     this.interrupted = interrupted;
-    this.minutes = known() ? sum(days.stream().map(Day::minutes)) : null;
+    boolean known = known();
+    this.minutes = known ? sum(days.stream().map(Day::minutes)) : null;
+    this.runKm = known ? sum(of(Run.class).map(Run::km)) : null;
+    this.swimMetres = known ? sum(of(Swim.class).map(Swim::metres)) : null;
   }
 
   static LocalDate monday(LocalDate date) {
-    return date.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
+    return date.minusDays(date.getDayOfWeek().getValue() - 1);
   }
 
   /** Its Monday. */
@@ -77,6 +80,11 @@ public final class Week implements Fact {
   /** True when the coach can still change or write a day of it. */
   public boolean open() {
     return days.stream().anyMatch(day -> day.changeable() || day.known() == Known.UNWRITTEN);
+  }
+
+  /** True when a day of it is still to be written. */
+  boolean partlyUnwritten() {
+    return days.stream().anyMatch(day -> day.known() == Known.UNWRITTEN);
   }
 
   /** True when all of it is still to come. */
@@ -234,7 +242,7 @@ public final class Week implements Fact {
 
   /** Kilometres run; unknown when a day or a run's length is. */
   public @Nullable Double runKm() {
-    return known() ? sum(of(Run.class).map(Run::km)) : null;
+    return runKm;
   }
 
   /** The longest run as a share of the week's running; unknown like the kilometres. */
@@ -279,7 +287,7 @@ public final class Week implements Fact {
 
   /** Metres swum; unknown when a day or a swim's length is. */
   public @Nullable Double swimMetres() {
-    return known() ? sum(of(Swim.class).map(Swim::metres)) : null;
+    return swimMetres;
   }
 
   /** Change of swim distance against the best of the three weeks before; a share. */

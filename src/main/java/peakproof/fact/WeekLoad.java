@@ -14,38 +14,97 @@ import peakproof.measure.LoadRatio;
 import peakproof.measure.Median;
 import peakproof.measure.Monotony;
 
-/**
- * The session-RPE load of a week, done and planned in one unit, and how evenly it is spread.
- *
- * @param load of the week, arbitrary units; unknown when a day or session is
- * @param medianLoad median of the four weeks before; unknown while too few of them are known
- * @param monotony mean over deviation of the days; unknown of equal days and with an unknown one
- * @param equalDays true when all seven days weigh the same, so that there is no such number
- * @param strain load times monotony; unknown when either is
- * @param strainRankShare share of the athlete's past weeks whose strain was below it; unknown
- *     without some weeks of log
- * @param evenerThanUsual true when its monotony is above the median of those past weeks
- * @param ratio exponentially weighted load of the last week over that of the last four; unknown in
- *     a taper, without a phase, and with too few known days
- * @param coupledRatio mean load of the last seven days over that of the last 28, those seven among
- *     them, so that it is never above four; unknown like the ratio
- * @param bySport the monotony of each sport in words
- */
-public record WeekLoad(
-    Week week,
-    @Nullable Double load,
-    @Nullable Double medianLoad,
-    @Nullable Double monotony,
-    boolean equalDays,
-    @Nullable Double strain,
-    @Nullable Double strainRankShare,
-    boolean evenerThanUsual,
-    @Nullable Double ratio,
-    @Nullable Double coupledRatio,
-    String bySport)
-    implements Fact {
+/** The session-RPE load of a week, done and planned in one unit, and how evenly it is spread. */
+public final class WeekLoad implements Fact {
   private static final int WEEKS_BEFORE = 4;
   private static final List<Sport> RACING = List.of(Sport.SWIM, Sport.BIKE, Sport.RUN);
+
+  private final Timeline timeline;
+  private final Week week;
+  private final Spread spread;
+  private final LoadRatio ratios;
+  private final @Nullable Double medianLoad;
+  private final @Nullable Double strainRankShare;
+  private final boolean evenerThanUsual;
+
+  /**
+   * Holds a week against those before it.
+   *
+   * @param before the weeks before, oldest first
+   */
+  private WeekLoad(Week week, Spread spread, List<Spread> before, Timeline timeline) {
+    this.timeline = timeline;
+    this.week = week;
+    this.spread = spread;
+    this.ratios = ratios(week, timeline);
+    this.medianLoad = median(before, timeline);
+    List<Spread> past = before.stream().filter(Spread::done).toList();
+    List<Double> strains = values(past.stream().map(each -> each.days.strain().value()));
+    Double strain = spread.days.strain().value();
+    boolean enough = strains.size() >= timeline.constant(Constant.STRAIN_WEEKS);
+    this.strainRankShare = enough && strain != null ? (Double) rank(strain, strains) : null;
+    Double usual = Median.of(values(past.stream().map(Spread::monotony)));
+    Double monotony = spread.monotony();
+    this.evenerThanUsual = monotony != null && usual != null && monotony > usual + 1e-9;
+  }
+
+  /** The week. */
+  public Week week() {
+    return week;
+  }
+
+  /** Load of the week, arbitrary units; unknown when a day or session is. */
+  public @Nullable Double load() {
+    return Exact.of(spread.load);
+  }
+
+  /** Median load of the four weeks before; unknown while too few of them are known. */
+  public @Nullable Double medianLoad() {
+    return medianLoad;
+  }
+
+  /** Mean over deviation of the days; unknown of equal days and with an unknown one. */
+  public @Nullable Double monotony() {
+    return Exact.of(spread.monotony());
+  }
+
+  /** True when all seven days weigh the same, so that there is no such number. */
+  public boolean equalDays() {
+    return spread.equalDays();
+  }
+
+  /** Load times monotony; unknown when either is. */
+  public @Nullable Double strain() {
+    return Exact.of(spread.days.strain().value());
+  }
+
+  /**
+   * Share of the athlete's past weeks whose strain was below it; unknown without some weeks of log.
+   */
+  public @Nullable Double strainRankShare() {
+    return strainRankShare;
+  }
+
+  /** True when its monotony is above the median of those past weeks. */
+  public boolean evenerThanUsual() {
+    return evenerThanUsual;
+  }
+
+  /**
+   * Exponentially weighted load of the last week over that of the last four; unknown in a taper,
+   * without a phase, and with too few known days.
+   */
+  public @Nullable Double ratio() {
+    return Exact.of(ratios.weighted().value());
+  }
+
+  /**
+   * Mean load of the last seven days over that of the last 28, those seven among them, so that it
+   * is never above four; unknown like the ratio.
+   */
+  public @Nullable Double coupledRatio() {
+    return Exact.of(ratios.coupled().value());
+  }
 
   /** {@code the week of 14 Jun}. */
   public String label() {
@@ -81,6 +140,7 @@ public record WeekLoad(
 
   /** True with more load than the median of the four weeks before; false while one is unknown. */
   public boolean aboveMedian() {
+    Double load = load();
     return load != null && medianLoad != null && load > medianLoad;
   }
 
@@ -92,7 +152,8 @@ public record WeekLoad(
 
   /** The monotony in words. */
   public String evenness() {
-    if (equalDays) {
+    Double monotony = monotony();
+    if (equalDays()) {
       return "no end, every day being the same,";
     }
     return monotony == null ? "unknown size" : Digits.fixed(monotony, 2);
@@ -103,7 +164,7 @@ public record WeekLoad(
     List<Spread> spreads = weeks.stream().map(week -> Spread.of(week, timeline)).toList();
     List<WeekLoad> all = new ArrayList<>();
     for (int i = 0; i < weeks.size(); i++) {
-      all.add(of(weeks.get(i), spreads.get(i), spreads.subList(0, i), timeline));
+      all.add(new WeekLoad(weeks.get(i), spreads.get(i), spreads.subList(0, i), timeline));
     }
     return all;
   }
@@ -126,28 +187,6 @@ public record WeekLoad(
     }
   }
 
-  private static WeekLoad of(Week week, Spread spread, List<Spread> before, Timeline timeline) {
-    List<Spread> past = before.stream().filter(Spread::done).toList();
-    List<Double> strains = values(past.stream().map(each -> each.days.strain().value()));
-    Double usual = Median.of(values(past.stream().map(Spread::monotony)));
-    Double strain = spread.days.strain().value();
-    Double monotony = spread.monotony();
-    LoadRatio ratio = ratio(week, timeline);
-    boolean enough = strains.size() >= timeline.constant(Constant.STRAIN_WEEKS);
-    return new WeekLoad(
-        week,
-        Exact.of(spread.load),
-        median(before, timeline),
-        Exact.of(monotony),
-        spread.equalDays(),
-        Exact.of(strain),
-        enough && strain != null ? (Double) rank(strain, strains) : null,
-        monotony != null && usual != null && monotony > usual + 1e-9,
-        Exact.of(ratio.weighted().value()),
-        Exact.of(ratio.coupled().value()),
-        bySport(week, timeline));
-  }
-
   private static List<Double> values(Stream<@Nullable Double> amounts) {
     return amounts.filter(Objects::nonNull).map(Objects::requireNonNull).toList();
   }
@@ -167,24 +206,22 @@ public record WeekLoad(
     return Exact.of((double) below / past.size());
   }
 
-  private static LoadRatio ratio(Week week, Timeline timeline) {
+  private static LoadRatio ratios(Week week, Timeline timeline) {
     boolean taper = week.phase() == null || week.phase() == Phase.TAPER;
     return LoadRatio.of(timeline.loads().until(week.lastDay()), taper, timeline.constants());
   }
 
-  private static String bySport(Week week, Timeline timeline) {
+  /** The monotony of each sport in words. */
+  public String bySport() {
     return RACING.stream()
-        .map(
-            sport -> {
-              Double monotony =
-                  Monotony.of(timeline.loads().of(week, sport), timeline.constants())
-                      .monotony()
-                      .value();
-              return sport.word()
-                  + " "
-                  + (monotony == null ? "unknown" : Digits.fixed(monotony, 2));
-            })
+        .map(sport -> sport.word() + " " + monotonyOf(sport))
         .collect(Collectors.joining(", "));
+  }
+
+  private String monotonyOf(Sport sport) {
+    Monotony days = Monotony.of(timeline.loads().of(week, sport), timeline.constants());
+    Double monotony = days.monotony().value();
+    return monotony == null ? "unknown" : Digits.fixed(monotony, 2);
   }
 
   @Override

@@ -22,6 +22,7 @@ final class Weeks {
   private final Timeline timeline;
   private final Plan plan;
   private final TreeMap<LocalDate, Week> weeks = new TreeMap<>();
+  private final List<Week> all;
   private final Memo<Week, Boolean> wellBelow = new Memo<>(this::isWellBelow);
 
   Weeks(Timeline timeline, Plan plan, @Nullable Log log) {
@@ -33,6 +34,7 @@ final class Weeks {
       days.computeIfAbsent(Week.monday(day.date()), monday -> new ArrayList<>()).add(day);
     }
     days.forEach((monday, its) -> weeks.put(monday, week(monday, its, phases)));
+    this.all = List.copyOf(weeks.values());
   }
 
   private Week week(LocalDate monday, List<Day> days, Phases phases) {
@@ -53,7 +55,7 @@ final class Weeks {
   }
 
   List<Week> all() {
-    return List.copyOf(weeks.values());
+    return all;
   }
 
   @Nullable Week of(LocalDate date) {

@@ -3,7 +3,6 @@ package peakproof.measure;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Session;
-import peakproof.document.Sport;
 
 /**
  * Session-RPE load: minutes times the rating of the whole session, in arbitrary units (Foster 1998,
@@ -30,16 +29,13 @@ public final class SessionLoad {
 
   /**
    * What a planned session is expected to weigh, before any scaling to the athlete; what follows it
-   * is a session of its own. Null without a set line.
+   * is a session of its own.
+   *
+   * @param breakdown of its set line
+   * @param strength what it says of strength work; null for other work
    */
   public static @Nullable Double planned(
-      Session session, Calibration athlete, Constants constants) {
-    Sport sport = session.sport();
-    if (sport == null || session.set() == null) {
-      return null;
-    }
-    SetBreakdown breakdown = SetBreakdown.of(session.set(), sport, athlete, constants);
-    Session.Strength strength = session.strength();
+      SetBreakdown breakdown, Session.@Nullable Strength strength, Constants constants) {
     return strength == null || strength.load() == null
         ? breakdown.load()
         : of(breakdown.minutes(), constants.of(strengthRating(strength.load())));

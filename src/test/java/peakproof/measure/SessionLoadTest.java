@@ -28,11 +28,7 @@ class SessionLoadTest {
 
   @Test
   void plannedLoadIsThatOfItsSetLine() {
-    SetLine line = line(part(minutes(60), Effort.EASY));
-    Session session = Athletes.session(Sport.RUN, line, Session.Recorded.NOTHING, null, null);
-    assertThat(SessionLoad.planned(session, TOVE, CONSTANTS)).isEqualTo(180);
-    Session bare = Athletes.logged(Sport.RUN, Session.Recorded.NOTHING);
-    assertThat(SessionLoad.planned(bare, TOVE, CONSTANTS)).isNull();
+    assertThat(planned(Sport.RUN, part(minutes(60), Effort.EASY), null)).isEqualTo(180);
   }
 
   @Test
@@ -62,13 +58,12 @@ class SessionLoadTest {
   }
 
   private static Double strength(String load) {
-    Session session =
-        Athletes.session(
-            Sport.STRENGTH,
-            line(part(minutes(15), null)),
-            Session.Recorded.NOTHING,
-            new Session.Strength(Set.of(), load),
-            null);
-    return SessionLoad.planned(session, TOVE, CONSTANTS);
+    Session.Strength work = new Session.Strength(Set.of(), load);
+    return planned(Sport.STRENGTH, part(minutes(15), null), work);
+  }
+
+  private static Double planned(Sport sport, SetLine.Part part, Session.Strength strength) {
+    SetBreakdown breakdown = SetBreakdown.of(line(part), sport, TOVE, CONSTANTS);
+    return SessionLoad.planned(breakdown, strength, CONSTANTS);
   }
 }

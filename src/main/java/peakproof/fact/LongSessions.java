@@ -11,6 +11,7 @@ import peakproof.measure.Constant;
 final class LongSessions {
   private final Timeline timeline;
   private final Memo<Session, Double> leastMinutes = new Memo<>(this::leastMinutesOf);
+  private final Memo<Session, Double> longestBefore = new Memo<>(this::longestBeforeOf);
 
   LongSessions(Timeline timeline) {
     this.timeline = timeline;
@@ -44,6 +45,10 @@ final class LongSessions {
 
   /** The longest session of the same sport in the eight weeks before, minutes; null without one. */
   @Nullable Double longestBefore(Session session) {
+    return longestBefore.of(session);
+  }
+
+  private @Nullable Double longestBeforeOf(Session session) {
     LocalDate from = from(session);
     Double written = longest(session.sport(), from, session.date().minusDays(1));
     Double stated = from.isBefore(timeline.asOf()) ? stated(session.sport()) : null;

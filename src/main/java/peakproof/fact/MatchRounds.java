@@ -52,19 +52,15 @@ final class MatchRounds {
 
   /** Holds those against each other that share a day, as if they stood where they are put. */
   private void round(Function<Entry, LocalDate> shared, Function<Entry, Entry> put) {
-    Map<LocalDate, List<Entry>> groups = new TreeMap<>();
-    missed.forEach(e -> groups.computeIfAbsent(shared.apply(e), day -> new ArrayList<>()).add(e));
+    Map<LocalDate, List<Entry>> groups = grouped(missed, shared);
+    Map<LocalDate, List<Entry>> doneThen = grouped(left, shared);
     List<Entry> stillMissed = new ArrayList<>();
     List<Entry> stillLeft = new ArrayList<>(left);
     groups.forEach(
         (day, group) -> {
           Map<Entry, Entry> origin = new HashMap<>();
           List<Entry> planned = put(group, put, origin);
-          List<Entry> done =
-              put(
-                  stillLeft.stream().filter(e -> shared.apply(e).equals(day)).toList(),
-                  put,
-                  origin);
+          List<Entry> done = put(doneThen.getOrDefault(day, List.of()), put, origin);
           Matching round = Matching.of(planned, done, constants);
           for (Matching.Pair pair : round.pairs()) {
             Entry came = origin.getOrDefault(pair.done(), pair.done());
@@ -75,6 +71,14 @@ final class MatchRounds {
         });
     missed = stillMissed;
     left = stillLeft;
+  }
+
+  private static Map<LocalDate, List<Entry>> grouped(
+      List<Entry> entries, Function<Entry, LocalDate> shared) {
+    Map<LocalDate, List<Entry>> groups = new TreeMap<>();
+    entries.forEach(
+        entry -> groups.computeIfAbsent(shared.apply(entry), day -> new ArrayList<>()).add(entry));
+    return groups;
   }
 
   private static List<Entry> put(

@@ -3,6 +3,7 @@ package peakproof.fact;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Athlete;
 import peakproof.measure.Constant;
@@ -11,6 +12,7 @@ import peakproof.measure.RunSpike;
 /** What was run before a run. */
 final class RunHistory {
   private final Timeline timeline;
+  private final Memo<Run, Comparison> compared = new Memo<>(this::comparison);
 
   RunHistory(Timeline timeline) {
     this.timeline = timeline;
@@ -25,6 +27,10 @@ final class RunHistory {
   record Comparison(@Nullable RunSpike spike, boolean stated) {}
 
   Comparison compare(Run run) {
+    return Objects.requireNonNull(compared.of(run));
+  }
+
+  private Comparison comparison(Run run) {
     Double metres = run.metres();
     if (metres == null) {
       return new Comparison(null, false);

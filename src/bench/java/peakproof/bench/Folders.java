@@ -15,7 +15,8 @@ final class Folders {
   private static final String READ = "read";
 
   /** As the launcher starts Java for a folder. */
-  private static final List<String> FLAGS = List.of("-XX:TieredStopAtLevel=1", "-XX:+UseParallelGC", "-Xmn120m", "-Xmx200m");
+  private static final List<String> FLAGS =
+      List.of("-XX:TieredStopAtLevel=1", "-XX:+UseParallelGC", "-Xmn120m", "-Xmx200m");
 
   private static final Path TESTS = Path.of("target/test-classes").toAbsolutePath();
 

@@ -9,6 +9,7 @@ final class Diary {
   private final LocalDate first;
   private final long firstDay;
   private final List<Day> days;
+  private final List<Session> sessions;
   private final int[] knownBefore;
 
   /**
@@ -20,6 +21,7 @@ final class Diary {
     this.first = first;
     this.firstDay = first.toEpochDay();
     this.days = List.copyOf(days);
+    this.sessions = days.stream().flatMap(day -> day.sessions().stream()).toList();
     this.knownBefore = new int[days.size() + 1];
     for (int i = 0; i < days.size(); i++) {
       knownBefore[i + 1] = knownBefore[i] + (days.get(i).isKnown() ? 1 : 0);
@@ -32,6 +34,11 @@ final class Diary {
 
   List<Day> days() {
     return days;
+  }
+
+  /** The sessions of all days. */
+  List<Session> sessions() {
+    return sessions;
   }
 
   /** The day of a date; null before the first and after the last. */

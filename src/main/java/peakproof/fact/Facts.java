@@ -139,7 +139,7 @@ public final class Facts {
   public List<Fact> all() {
     List<Fact> facts = new ArrayList<>(single());
     facts.addAll(timeline.weeks().all());
-    List<Session> sessions = timeline.sessions().toList();
+    List<Session> sessions = timeline.diary().sessions();
     facts.addAll(sessions);
     facts.addAll(timeline.bricks().all());
     sessions.stream()

@@ -1,8 +1,6 @@
 package peakproof.fact;
 
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Plan;
 
@@ -20,12 +18,10 @@ public record FirstUse(String pointer, String items) implements Fact {
     if (day == null) {
       return null;
     }
-    Set<String> used =
-        timeline
-            .sessions()
-            .flatMap(session -> session.kit().stream())
-            .collect(Collectors.toUnmodifiableSet());
-    List<String> items = day.firstUse().stream().filter(item -> !used.contains(item)).toList();
+    List<String> items =
+        day.firstUse().stream()
+            .filter(item -> timeline.sessions().noneMatch(each -> each.kit().contains(item)))
+            .toList();
     return items.isEmpty() ? null : new FirstUse(day.at() + "/first-use", String.join(", ", items));
   }
 

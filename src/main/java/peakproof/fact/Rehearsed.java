@@ -19,7 +19,7 @@ public record Rehearsed(
 
   /** Everything a race asks for, in the order of the day. */
   static List<Rehearsed> all(Timeline timeline) {
-    List<Session> sessions = timeline.sessions().toList();
+    List<Session> sessions = timeline.diary().sessions();
     Skills skills = timeline.skills();
     List<Rehearsed> all = new ArrayList<>();
     all.add(of("open water", swims(sessions), skills::openWater));

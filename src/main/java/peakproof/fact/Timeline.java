@@ -57,7 +57,7 @@ final class Timeline {
     this.diary = diary(firstDay());
     this.bricks = new Bricks(plan, this);
     this.skills = new Skills(sessions().filter(session -> !session.planned()).toList());
-    this.rehearsals = Rehearsals.of(plan, sessions().toList(), calibration.distance(), constants);
+    this.rehearsals = Rehearsals.of(plan, diary.sessions(), calibration.distance(), constants);
     this.runs = new RunHistory(this);
     this.weeks = new Weeks(this, plan, log);
     this.followed = new Followed(plan, this);
@@ -237,7 +237,7 @@ final class Timeline {
   }
 
   Stream<Session> sessions() {
-    return days().stream().flatMap(day -> day.sessions().stream());
+    return diary.sessions().stream();
   }
 
   /** The days of a span, both ends in; days before the first entry are unknown. */

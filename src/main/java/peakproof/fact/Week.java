@@ -14,6 +14,7 @@ public final class Week implements Fact {
   private final LocalDate starts;
   private final @Nullable Phase phase;
   private final List<Day> days;
+  private final List<Session> sessions;
   private final String pointer;
   private final Map<String, String> without;
   private final boolean interrupted;
@@ -34,6 +35,7 @@ public final class Week implements Fact {
     this.starts = starts;
     this.phase = phase;
     this.days = days;
+    this.sessions = days.stream().flatMap(day -> day.sessions().stream()).toList();
     this.pointer = pointer;
     this.without = without;
     this.interrupted = interrupted;
@@ -156,7 +158,7 @@ public final class Week implements Fact {
   }
 
   Stream<Session> sessions() {
-    return days.stream().flatMap(day -> day.sessions().stream());
+    return sessions.stream();
   }
 
   private <T extends Session> Stream<T> of(Class<T> kind) {

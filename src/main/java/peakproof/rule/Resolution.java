@@ -1,6 +1,7 @@
 package peakproof.rule;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -33,13 +34,13 @@ public final class Resolution {
 
   private final Ruleset rules;
   private final Dossier dossier;
-  private final Map<String, Map<String, Settings.Value>> values = new TreeMap<>();
+  private final Map<String, Map<String, Settings.Value>> values = new LinkedHashMap<>();
   private final Map<String, Double> measures = new TreeMap<>();
   private final Set<String> written = new TreeSet<>();
   private final Map<String, Severity> severities = new TreeMap<>();
   private final Map<String, Severity> atMost = new TreeMap<>();
   private final Map<String, Card> cards = new TreeMap<>();
-  private final Set<String> inUse = new TreeSet<>();
+  private final Set<String> inUse = new HashSet<>();
   private final Map<String, String> silenced = new TreeMap<>();
   private final List<Changed> overrides = new ArrayList<>();
   private final List<Fault> faults = new ArrayList<>();
@@ -282,7 +283,7 @@ public final class Resolution {
 
   /** The settings of each rule that is judged. */
   public Map<String, Settings> settings() {
-    Map<String, Settings> settings = new TreeMap<>();
+    Map<String, Settings> settings = new LinkedHashMap<>();
     values.forEach(
         (rule, its) -> {
           if (inUse.contains(rule) && !silenced.containsKey(rule)) {

@@ -41,6 +41,11 @@ public record Absence(
     return List.of(entry);
   }
 
+  /** True when so many days are not known to be without it, but may be. */
+  boolean mayReach(double least) {
+    return days < mostDays && mostDays >= least;
+  }
+
   /** Of the sports of the race. */
   static List<Absence> all(Timeline timeline, Set<Sport> sports, List<Gap> gaps) {
     List<Absence> all = new ArrayList<>();

@@ -2,7 +2,6 @@ package peakproof.fact;
 
 import java.util.Arrays;
 import java.util.Collections;
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -10,7 +9,6 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * What a rule's card may name under {@code needs}: something that has to be known before the rule
@@ -22,14 +20,16 @@ public enum Need {
   RACE_DISTANCE("race.distance", "event.distance", facts -> facts.race().distance() != null),
   RACE_START("race.start", "event.swim.start", facts -> facts.race().start() != null),
   RACE_RUN_DESCENT(
-      "race.run-descent", "event.run.descent", facts -> facts.runCourse().descentPerKm() != null),
+      "race.run-descent",
+      "event.run.descent",
+      facts -> facts.ofRace().runCourse().descentPerKm() != null),
   RACE_SWIM("race.swim", "event.legs.swim", facts -> facts.race().swimMetres() != null),
   RACE_WETSUIT("race.wetsuit", "event.swim.wetsuit", facts -> facts.race().wetsuitLikely() != null),
   RACE_CLIMB(
       "race.climb",
       "event.bike.climb and event.legs.bike",
-      facts -> facts.bikeCourse().climbRate() != null),
-  RACE_DRAFTING("race.drafting", "event.bike.drafting", Facts::draftingSaid),
+      facts -> facts.ofRace().bikeCourse().climbRate() != null),
+  RACE_DRAFTING("race.drafting", "event.bike.drafting", facts -> facts.ofRace().saysDrafting()),
   RACE_EXPECTED("race.expected", "goal.total", facts -> facts.race().expectedMinutes() != null),
   GOAL_SWIM("goal.swim", "goal.swim", facts -> facts.goal().swimPace() != null),
   GOAL_BIKE("goal.bike", "goal.bike", facts -> facts.goal().bikeMinutes() != null),
@@ -53,243 +53,267 @@ public enum Need {
       "caffeine.for",
       "athlete.mass and athlete.born",
       facts ->
-          facts.caffeine() == null
-              || facts.caffeine().perKg() != null
-              || facts.caffeine().age() != null,
+          facts.ofRace().caffeine() == null
+              || facts.ofRace().caffeine().perKg() != null
+              || facts.ofRace().caffeine().age() != null,
       facts ->
-          facts.caffeine() == null
-              || facts.caffeine().perKg() != null && facts.caffeine().age() != null),
+          facts.ofRace().caffeine() == null
+              || facts.ofRace().caffeine().perKg() != null
+                  && facts.ofRace().caffeine().age() != null),
   RACE_CARBOHYDRATE(
       "race-day.carbohydrates",
       "carbohydrate for bike and run under race-day.fuel",
       facts ->
           facts.raceDay().bikeCarbohydrate() != null && facts.raceDay().runCarbohydrate() != null),
-  CUT_OFFS("race.cut-offs", "event.cut-offs", facts -> facts.timeLimits() > 0),
+  CUT_OFFS("race.cut-offs", "event.cut-offs", facts -> facts.ofRace().hasTimeLimits()),
   PROJECTION(
       "race.projection",
       "athlete.tests and logged long rides",
-      facts -> facts.timeLimits() == 0 || !facts.cutOffs().isEmpty(),
-      facts -> facts.timeLimits() == facts.cutOffs().size()),
+      facts -> facts.ofRace().projectsTimeLimits(),
+      facts -> facts.ofRace().projectsAllTimeLimits()),
   RACE_WATER_CELSIUS(
-      "race.water-celsius", "event.swim.temperature", facts -> facts.suitLimit().celsius() != null),
-  RACE_MINIMUM_AGE("race.minimum-age", "event.minimum-age", Facts::saysMinimumAge),
+      "race.water-celsius",
+      "event.swim.temperature",
+      facts -> facts.ofRace().suitLimit().celsius() != null),
+  RACE_MINIMUM_AGE(
+      "race.minimum-age", "event.minimum-age", facts -> facts.ofRace().saysMinimumAge()),
   ATHLETE_AGE("athlete.age", "athlete.born", facts -> facts.athlete().age() != null),
-  ATHLETE_RISK("athlete.risk", "athlete.health.conditions", facts -> facts.healthFile().risk()),
+  ATHLETE_RISK("athlete.risk", "athlete.health.conditions", facts -> facts.health().file().risk()),
   ATHLETE_EXPERIENCE(
       "athlete.experience", "athlete.experience", facts -> facts.athlete().firstTimer() != null),
   SWIMS_WATER(
-      "swims.water", "water of the open-water swims to come", facts -> true, Facts::saysWater),
+      "swims.water",
+      "water of the open-water swims to come",
+      facts -> true,
+      facts -> facts.health().saysWater()),
   SWIMS_COLD_BEFORE(
       "swims.cold-before",
       "where and water of the swims of the weeks before the cold one",
       facts -> true,
-      facts -> facts.coldSwims().stream().allMatch(cold -> cold.coldSwimsBefore() != null)),
+      facts ->
+          facts.health().coldSwims().stream().allMatch(cold -> cold.coldSwimsBefore() != null)),
   SLEEP_NIGHTS(
       "sleep.nights",
       "morning.sleep of the last seven days",
-      facts -> facts.sleep() != null,
-      facts -> facts.sleep() == null || facts.sleep().meanMinutes() != null),
+      facts -> facts.health().sleep() != null,
+      facts -> facts.health().sleep() == null || facts.health().sleep().meanMinutes() != null),
   SLEEP_LOAD(
       "sleep.load",
       "a log of the last five weeks with times and ratings",
       facts -> true,
-      facts -> facts.sleep() == null || facts.sleep().loadAboveUsual() != null),
-  TAPER_START("taper.start", "block.taper-weeks, or focus on the weeks", Facts::knowsTaperStart),
+      facts -> facts.health().sleep() == null || facts.health().sleep().loadAboveUsual() != null),
+  TAPER_START(
+      "taper.start",
+      "block.taper-weeks, or focus on the weeks",
+      facts -> facts.health().knowsTaperStart()),
   TAPER_START_MORNINGS(
       "taper-start.mornings",
       "morning.mood and morning.sleep of the last seven days",
-      facts -> facts.taperStart() == null || facts.taperStart().lowMornings() != null),
+      facts ->
+          facts.health().taperStart() == null || facts.health().taperStart().lowMornings() != null),
   TAPER_START_RESULTS(
       "taper-start.results",
       "two tests of a kind under athlete.tests, one of the last four weeks",
-      facts -> facts.taperStart() == null || facts.taperStart().fallKnown()),
+      facts -> facts.health().taperStart() == null || facts.health().taperStart().fallKnown()),
   WARNED_WHERE(
       "warned.where",
       "where of the key sessions on days with a warning",
       facts -> true,
-      facts -> facts.warned().stream().allMatch(WarnedSession::known)),
+      facts -> facts.health().warned().stream().allMatch(WarnedSession::known)),
   COMEBACK_WEEK(
       "comeback.week",
       "the first week back with all its lengths, and a log of the weeks before the illness",
       facts -> true,
-      Facts::knowsFirstWeeks),
+      facts -> facts.health().knowsFirstWeeks()),
   PAST("past", "a log, or athlete.lately", Facts::knowsThePast),
   WEEKS_PHASE(
       "weeks.phase",
       "block.peak-weeks and block.taper-weeks, or focus on the weeks",
-      Need::somePhase),
+      Ahead::somePhase),
   WEEKS_MINUTES(
       "weeks.minutes",
       "time or set lines of all sessions",
-      facts -> someWeek(facts, week -> week.minutes() != null)),
+      facts -> Ahead.someWeek(facts, week -> week.minutes() != null)),
   WEEKS_MINUTES_CHANGE(
       "weeks.minutes-change",
       "a log of the last three weeks, or athlete.lately.hours",
-      facts -> someWeek(facts, week -> week.minutesChange() != null),
-      facts -> judgedWeeks(facts).allMatch(Week::minutesChangeKnown)),
+      facts -> Ahead.someWeek(facts, week -> week.minutesChange() != null),
+      facts -> Ahead.weeks(facts).allMatch(Week::minutesChangeKnown)),
   WEEKS_RUN_CHANGE(
       "weeks.run-change",
       "run distances of the plan, and of the log of the last three weeks",
-      facts -> someWeek(facts, week -> week.runKmChange() != null),
-      facts -> judgedWeeks(facts).allMatch(Week::runKmChangeKnown)),
+      facts -> Ahead.someWeek(facts, week -> week.runKmChange() != null),
+      facts -> Ahead.weeks(facts).allMatch(Week::runKmChangeKnown)),
   WEEKS_RUN_KM(
       "weeks.run-km",
       "distance or paces of the runs",
-      facts -> someWeek(facts, week -> week.runKm() != null)),
+      facts -> Ahead.someWeek(facts, week -> week.runKm() != null)),
   WEEKS_SWIM(
       "weeks.swim",
       "distances of the swims in the plan, and in the log of the last three weeks",
       facts -> true,
-      facts -> judgedWeeks(facts).allMatch(Week::swimMetresChangeKnown)),
+      facts -> Ahead.weeks(facts).allMatch(Week::swimMetresChangeKnown)),
   WEEKS_USUAL(
       "weeks.usual",
       "a log of the last four weeks with times and ratings",
       facts -> true,
-      facts -> judgedWeeks(facts).allMatch(week -> week.usualShare() != null)),
+      facts -> Ahead.weeks(facts).allMatch(week -> week.usualShare() != null)),
   SPORTS_LOGGED(
       "sports.logged",
       "a log of all days of the peak weeks up to now",
       facts -> true,
-      facts -> facts.absences().stream().noneMatch(Need::mayBeLonger)),
+      facts -> facts.training().absences().stream().noneMatch(gap -> gap.mayReach(Reach.ABSENT))),
   STRENGTH_TOLD(
       "strength.told",
       "for and load of the strength work of the last three weeks",
       facts -> true,
       facts ->
           facts
-              .plannedSessions()
+              .training()
+              .planned()
               .filter(session -> session.daysToRace() <= Reach.LATE)
               .noneMatch(session -> session instanceof Strength work && work.untold())),
   RUNS_SPIKE(
       "runs.spike",
       "run distances of the plan, and of the log of the last 30 days",
-      facts -> noneOrSome(facts, run -> run.spike() != null),
-      facts -> facts.plannedRuns().allMatch(Run::spikeKnown)),
+      facts -> Ahead.noneOrSomeRun(facts, run -> run.spike() != null),
+      facts -> facts.training().plannedRuns().allMatch(Run::spikeKnown)),
   RUNS_GAP(
       "runs.gap",
       "log.complete-since",
-      facts -> noneOrSome(facts, run -> run.daysWithoutRun() != null)),
+      facts -> Ahead.noneOrSomeRun(facts, run -> run.daysWithoutRun() != null)),
   SESSIONS_LONGEST(
       "sessions.longest",
       "a log up to now",
       facts -> true,
-      facts -> facts.plannedSessions().allMatch(Session::longestIsLogged)),
+      facts -> facts.training().planned().allMatch(Session::longestIsLogged)),
   RACES_EFFORT(
       "races.effort",
       "effort and legs of the races on the way",
       facts -> true,
-      facts -> facts.racesOnTheWay().stream().allMatch(RaceOnTheWay::settled)),
+      facts -> facts.training().racesOnTheWay().stream().allMatch(RaceOnTheWay::settled)),
   SESSIONS_MINUTES(
       "sessions.minutes",
       "time or set lines of all sessions",
       facts -> true,
       facts ->
           facts
-              .plannedSessions()
+              .training()
+              .planned()
               .filter(Session::endurance)
               .allMatch(session -> session.minutes() != null)),
   INDOOR_SHARE(
       "indoor.share",
       "where and time of the rides of the peak weeks, and a log of those that are over",
-      facts -> facts.indoorRiding() == null || facts.indoorRiding().indoorShare() != null),
+      facts ->
+          facts.training().indoorRiding() == null
+              || facts.training().indoorRiding().indoorShare() != null),
   ADHERENCE_SESSIONS(
       "adherence.sessions",
       Entries.PAST_WEEKS,
-      facts -> !facts.adherence().isEmpty() || nothingToChange(facts)),
+      facts -> !facts.training().adherence().isEmpty() || Ahead.nothing(facts)),
   ADHERENCE_EXCESS(
       "adherence.excess",
       Entries.PAST_WEEKS,
-      facts -> facts.knowsExcess() || nothingToChange(facts)),
+      facts -> facts.training().knowsExcess() || Ahead.nothing(facts)),
   EASY_SESSIONS(
       "easy.sessions",
       Entries.PAST_WEEKS,
-      facts -> facts.easySessions() != null || nothingToChange(facts)),
+      facts -> facts.training().easySessions() != null || Ahead.nothing(facts)),
   HEAVY_SHARE(
       "heavy.share",
       "a log of the last weeks with time and ratings, heart rates or powers",
       facts ->
-          facts.heavyWork().isEmpty()
-              || facts.heavyWork().stream().anyMatch(work -> work.heavyShare() != null)),
+          facts.training().heavyWork().isEmpty()
+              || facts.training().heavyWork().stream().anyMatch(work -> work.heavyShare() != null)),
   TESTS_OR_LOG(
       "tests.any",
       "athlete.tests, or a log with tests and races",
-      facts -> facts.goalTests().any()),
+      facts -> facts.training().goalTests().any()),
   RUN_FRESH(
       "run.fresh",
       "goal.run and a run race or test of the last 16 weeks under athlete.tests",
-      facts -> facts.runLegCost() != null),
+      facts -> facts.ofRace().runLegCost() != null),
   TAPER_LENGTH(
       "taper.length",
       "block.taper-weeks or focus, the taper weeks, and a log of the weeks before",
-      facts -> facts.taper() == null || facts.taper().lengthKnown()),
+      facts -> facts.training().taper() == null || facts.training().taper().lengthKnown()),
   TAPER_SESSIONS(
       "taper.sessions",
       "the taper weeks, and a log of the weeks before",
-      facts -> facts.taper() == null || facts.taper().sharesKnown()),
+      facts -> facts.training().taper() == null || facts.training().taper().sharesKnown()),
   BIKE_POWER(
       "goal.bike-power",
       "athlete.bike.critical-power, or two power tests to exhaustion",
-      facts -> facts.bikeGoal().goalWatts() == null || facts.bikeGoal().goalShare() != null),
+      facts ->
+          facts.ofRace().bikeGoal().goalWatts() == null
+              || facts.ofRace().bikeGoal().goalShare() != null),
   BIKE_WATTS(
       "goal.bike-watts",
       "goal.bike, athlete.mass, and power under goal.bike-effort or athlete.bike.critical-power",
-      facts -> facts.bikeGoal().overShare() != null),
+      facts -> facts.ofRace().bikeGoal().overShare() != null),
   RIDES_HELD(
       "rides.held",
       "heart-rate.max or bike.critical-power of the athlete, and goal.bike-effort",
       facts ->
-          noneOpen(facts)
-              || facts.rideEfforts().stream()
+          Ahead.noRide(facts)
+              || facts.training().rideEfforts().stream()
                   .anyMatch(ride -> ride.powerShare() != null || ride.heartShare() != null),
-      Need::noneOpen),
-  RACE_HEAT("race.heat", "event.weather: wbgt, or air and humidity", f -> f.weather() != null),
+      Ahead::noRide),
+  RACE_HEAT(
+      "race.heat", "event.weather: wbgt, or air and humidity", f -> f.ofRace().weather() != null),
   RACE_SUIT(
       "race.suit",
       "event.swim.wetsuit, or event.rule-book with event.swim.temperature",
-      facts -> facts.suit().ruling() != null),
-  RACE_DAY_SUIT("race-day.wetsuit", "race-day.wetsuit.worn", facts -> facts.suit().worn() != null),
+      facts -> facts.ofRace().suit().ruling() != null),
+  RACE_DAY_SUIT(
+      "race-day.wetsuit", "race-day.wetsuit.worn", facts -> facts.ofRace().suit().worn() != null),
   RACE_DAY_CARBOHYDRATE(
       "race-day.carbohydrate",
       "race-day.fuel with carbohydrate for the bike and the run",
       facts ->
-          facts.fuelsItself()
+          facts.ofRace().fuelsItself()
               || facts.raceDay().bikeCarbohydrate() != null
               || facts.raceDay().runCarbohydrate() != null,
       facts ->
-          facts.fuelsItself()
+          facts.ofRace().fuelsItself()
               || facts.raceDay().bikeCarbohydrate() != null
                   && facts.raceDay().runCarbohydrate() != null),
   RACE_DAY_FLUID(
       "race-day.fluid",
       "race-day.fuel with fluid for the bike and the run",
       facts ->
-          facts.fuelsItself()
+          facts.ofRace().fuelsItself()
               || facts.raceDay().bikeFluid() != null
               || facts.raceDay().runFluid() != null,
       facts ->
-          facts.fuelsItself()
+          facts.ofRace().fuelsItself()
               || facts.raceDay().bikeFluid() != null && facts.raceDay().runFluid() != null),
   WEEKS_LOAD(
       "weeks.load",
       "a log of the last weeks with time and rating of every session",
       facts ->
-          judgedLoads(facts).anyMatch(Need::spreadKnown) || judgedLoads(facts).findAny().isEmpty(),
-      facts -> judgedLoads(facts).allMatch(Need::spreadKnown)),
+          Ahead.loads(facts).anyMatch(WeekLoad::spreadKnown)
+              || Ahead.loads(facts).findAny().isEmpty(),
+      facts -> Ahead.loads(facts).allMatch(WeekLoad::spreadKnown)),
   WEEKS_STRAIN(
       "weeks.strain",
       "a log of twelve weeks with time and rating of every session",
       facts ->
-          builds(facts).anyMatch(week -> week.strainRankShare() != null)
-              || builds(facts).findAny().isEmpty(),
-      facts -> builds(facts).allMatch(week -> week.strainRankShare() != null)),
+          Ahead.buildLoads(facts).anyMatch(week -> week.strainRankShare() != null)
+              || Ahead.buildLoads(facts).findAny().isEmpty(),
+      facts -> Ahead.buildLoads(facts).allMatch(week -> week.strainRankShare() != null)),
   WEEKS_RATIO(
       "weeks.ratio",
       "phases, and a log of four weeks with time and rating of every session",
       facts ->
-          judgedLoads(facts).anyMatch(week -> week.ratio() != null)
-              || judgedLoads(facts).findAny().isEmpty(),
-      facts -> judgedLoads(facts).allMatch(week -> week.ratio() != null)),
-  AVAILABLE("athlete.available", "hours and weekday under athlete.available", Facts::saysAvailable),
+          Ahead.loads(facts).anyMatch(week -> week.ratio() != null)
+              || Ahead.loads(facts).findAny().isEmpty(),
+      facts -> Ahead.loads(facts).allMatch(week -> week.ratio() != null)),
+  AVAILABLE(
+      "athlete.available",
+      "hours and weekday under athlete.available",
+      facts -> facts.training().saysAvailable()),
   BLOCK_PHASES(
       "block.phases",
       "block.peak-weeks and block.taper-weeks, or focus on the weeks",
@@ -374,54 +398,5 @@ public enum Need {
           .forEach(method -> keys.add("window." + method.getName()));
       return Collections.unmodifiableSet(keys);
     }
-  }
-
-  private static boolean nothingToChange(Facts facts) {
-    return facts.weeks().stream().noneMatch(Week::changeable);
-  }
-
-  private static boolean someWeek(Facts facts, Predicate<Week> known) {
-    return facts.weeks().stream().filter(Week::changeable).anyMatch(known);
-  }
-
-  /** A written week before race week: in race week nobody is asked about a jump. */
-  private static Stream<Week> judgedWeeks(Facts facts) {
-    return facts.weeks().stream()
-        .filter(week -> week.changeable() && !week.raceWeek() && !week.partlyUnwritten());
-  }
-
-  /** Race week is always taper, so it says nothing of the others. */
-  private static boolean somePhase(Facts facts) {
-    List<Week> others =
-        facts.weeks().stream().filter(week -> week.changeable() && !week.raceWeek()).toList();
-    return others.isEmpty() || others.stream().anyMatch(week -> week.phase() != null);
-  }
-
-  private static boolean noneOpen(Facts facts) {
-    return facts.rideEfforts().stream().noneMatch(RideEffort::open);
-  }
-
-  /** The load of a taper falls, and nobody asks after it. */
-  private static Stream<WeekLoad> judgedLoads(Facts facts) {
-    List<Week> judged = judgedWeeks(facts).filter(week -> week.phase() != Phase.TAPER).toList();
-    return facts.weekLoads().stream().filter(load -> judged.contains(load.week()));
-  }
-
-  private static Stream<WeekLoad> builds(Facts facts) {
-    return judgedLoads(facts).filter(load -> load.phase() == Phase.BUILD);
-  }
-
-  private static boolean spreadKnown(WeekLoad week) {
-    return week.medianLoad() != null
-        && week.load() != null
-        && (week.monotony() != null || week.equalDays());
-  }
-
-  private static boolean mayBeLonger(Absence absence) {
-    return absence.days() < absence.mostDays() && absence.mostDays() >= Reach.ABSENT;
-  }
-
-  private static boolean noneOrSome(Facts facts, Predicate<Run> known) {
-    return facts.plannedRuns().findAny().isEmpty() || facts.plannedRuns().anyMatch(known);
   }
 }

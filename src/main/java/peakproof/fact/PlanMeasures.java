@@ -42,7 +42,7 @@ final class PlanMeasures {
     measures.taper();
     measures.weather();
     measures.gaps();
-    measures.runLeg(facts.runLegCost());
+    measures.runLeg(facts.ofRace().runLegCost());
     facts.forecast().legs().forEach(measures::leg);
     facts.forecast().cutOffs().forEach(measures::cutOff);
     measures.fuel();
@@ -103,7 +103,7 @@ final class PlanMeasures {
         "share",
         plan.at() + "/weeks",
         "the taper weeks, and a log of the weeks before them");
-    Taper taper = facts.taper();
+    Taper taper = facts.training().taper();
     add(
         "taper-length",
         PLAN,
@@ -114,7 +114,7 @@ final class PlanMeasures {
   }
 
   private void gaps() {
-    for (Gap gap : facts.gaps()) {
+    for (Gap gap : facts.training().gaps()) {
       Measured.Scope scope = PLAN.and("day", gap.from());
       String at = gap.where().get(0).pointer();
       add("gap-days", scope, gap.days(), "days", at, "");

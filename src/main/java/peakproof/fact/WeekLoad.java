@@ -144,6 +144,11 @@ public final class WeekLoad implements Fact {
     return load != null && medianLoad != null && load > medianLoad;
   }
 
+  /** True when it is known how the load is spread, here and in the weeks before. */
+  boolean spreadKnown() {
+    return medianLoad != null && spread.load != null && (monotony() != null || equalDays());
+  }
+
   private long sports() {
     return RACING.stream()
         .filter(sport -> week.sessions().anyMatch(session -> session.sport() == sport))

@@ -39,9 +39,7 @@ final class DossierReader {
       houseReader.read(houseNode);
     }
     Log log = reader.log(reader.desk(houseReader), logTree);
-    PositionMap positions = new PositionMap(logTree.place());
-    reader.roots.forEach(positions::add);
-    positions.addAll(reader.marks);
+    Positions positions = new TreePositions(reader.roots, reader.marks, logTree.place());
     return new LogReading(faults.none() ? log : null, positions, faults.sorted());
   }
 
@@ -86,12 +84,10 @@ final class DossierReader {
     if (plan == null) {
       return null;
     }
-    PositionMap positions = new PositionMap(planNode.place());
-    roots.forEach(positions::add);
     if (inline != null) {
-      positions.add(inline);
+      roots.add(inline);
     }
-    positions.addAll(marks);
+    Positions positions = new TreePositions(roots, marks, planNode.place());
     return new Dossier(planFile, file(logTree), file(houseTree), plan, log, house, positions);
   }
 

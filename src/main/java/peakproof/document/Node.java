@@ -2,6 +2,7 @@ package peakproof.document;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A value in a document with its JSON pointer.
@@ -11,6 +12,18 @@ import java.util.List;
 record Node(String pointer, Place place, Tree tree) {
   Node entry(String key, Tree.Entry entry) {
     return new Node(pointer + "/" + escaped(key), entry.key(), entry.value());
+  }
+
+  /** What a step of a JSON pointer leads to; null when there is no such thing. */
+  @Nullable Node child(String step) {
+    if (tree instanceof Tree.Sequence sequence) {
+      return step.matches("0|[1-9][0-9]{0,8}") && Integer.parseInt(step) < sequence.items().size()
+          ? items(sequence).get(Integer.parseInt(step))
+          : null;
+    }
+    String key = step.replace("~1", "/").replace("~0", "~");
+    Tree.Entry entry = tree.entry(key);
+    return entry == null ? null : entry(key, entry);
   }
 
   List<Node> items(Tree.Sequence sequence) {

@@ -1,6 +1,7 @@
 package peakproof.document;
 
 import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
@@ -32,13 +33,21 @@ final class Source {
   /** Decodes a file's bytes strictly; null when they are no UTF-8. */
   static @Nullable Source decode(String file, byte[] bytes) {
     try {
-      int[] points =
-          StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).codePoints().toArray();
+      int[] points = points(StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)));
       boolean marked = points.length > 0 && points[0] == BYTE_ORDER_MARK;
       return of(file, marked ? Arrays.copyOfRange(points, 1, points.length) : points);
     } catch (CharacterCodingException e) {
       return null;
     }
+  }
+
+  private static int[] points(CharBuffer chars) {
+    int[] points = new int[chars.length()];
+    int count = 0;
+    for (int i = 0; i < chars.length(); i += Character.charCount(points[count - 1])) {
+      points[count++] = Character.codePointAt(chars, i);
+    }
+    return count == points.length ? points : Arrays.copyOf(points, count);
   }
 
   String file() {

@@ -83,9 +83,13 @@ final class TreeBuilder {
   }
 
   private boolean refuseMark(int offset) {
+    int mark = source.at(offset);
+    if (mark != '&' && mark != '*' && mark != '!') {
+      return false;
+    }
     Place place = source.place(offset);
     String word = source.wordAt(offset);
-    switch (source.at(offset)) {
+    switch (mark) {
       case '&' ->
           faults.addOnce(
               new Fault(
@@ -100,16 +104,13 @@ final class TreeBuilder {
                   "'" + word + "' is an alias",
                   "expected every value written out",
                   "write the value itself here"));
-      case '!' ->
+      default ->
           faults.addOnce(
               new Fault(
                   place,
                   "'" + word + "' is a tag",
                   "expected a plain value",
                   "leave '" + word + "' out"));
-      default -> {
-        return false;
-      }
     }
     return true;
   }

@@ -16,6 +16,9 @@ import peakproof.audit.JudgingBenchmark;
 final class BenchmarkRuns {
   private static final String SAID = "target/jmh.txt";
 
+  /** As the launcher starts Java. */
+  private static final String COMPILER = "-XX:TieredStopAtLevel=1";
+
   private final Size size;
 
   BenchmarkRuns(Size size) {
@@ -28,6 +31,7 @@ final class BenchmarkRuns {
         new OptionsBuilder()
             .include(benchmark.getName())
             .forks(1)
+            .jvmArgsAppend(COMPILER)
             .warmupIterations(size.warmUps())
             .warmupTime(TimeValue.milliseconds(size.milliseconds()))
             .measurementIterations(size.spans())

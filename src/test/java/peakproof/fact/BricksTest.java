@@ -89,6 +89,12 @@ class BricksTest {
   }
 
   @Test
+  void aRunOutOfTheWaterComesOffNoRideWhateverTheClockSays() {
+    String swimAndRun = "{swim: 30min easy, at: 08:00, then: {run: 20min easy, at: 08:30}}";
+    assertThat(offBike("{bike: 1h, at: 07:20}, " + swimAndRun)).isFalse();
+  }
+
+  @Test
   void aRideOfAnotherDayIsNotJustBefore() {
     Timeline timeline =
         planned(

@@ -135,12 +135,13 @@ class SpanCountsTest {
   void aStatementSaysNothingOfASpanStillToCome() {
     String plan =
         Timelines.plan(
-            "{name: Lena Brandl, lately: {longest-ride: 4h, longest-swim: 3km}}",
-            week("{bike: 2h}, {swim: 1000 easy}"));
+            "{name: Lena Brandl, lately: {longest-ride: 4h, longest-run: 2h, longest-swim: 3km}}",
+            week("{bike: 2h}, {run: 1h}, {swim: 1000 easy}"));
     Tallies tallies =
         new Tallies(
             Timelines.span(Timelines.of(plan, null, "2027-05-30"), "2027-05-31", "2027-06-06"));
     assertThat(tallies.get("longestRideMinutes")).isEqualTo(Tally.certain(120));
+    assertThat(tallies.get("longestRunMinutes")).isEqualTo(Tally.certain(60));
     assertThat(tallies.get("longestSwimMetres")).isEqualTo(Tally.certain(1000));
   }
 
@@ -162,6 +163,13 @@ class SpanCountsTest {
   void theShareOfRaceEffortIsThatOfTheLongRideWithMost() {
     String rides = "{bike: \"3h easy, 1h race\"}, {bike: \"2h easy, 2h race\"}, {bike: 1h race}";
     assertThat(planned("longRideEffortShare", rides)).isEqualTo(Tally.certain(0.5));
+  }
+
+  @Test
+  void theShareInRacePositionIsOfTheTimeOfLongRides() {
+    String rides = "{bike: 3h, aero: 1h}, {bike: 5h, aero: 3h}, {bike: 1h, aero: 1h}";
+    assertThat(done("aeroShare", rides)).isEqualTo(Tally.certain(0.5));
+    assertThat(done("aeroShare", "{bike: 4h}")).isEqualTo(new Tally(0, "aero of the long rides"));
   }
 
   @Test
@@ -270,6 +278,25 @@ class SpanCountsTest {
     assertThat(tallies.get("transitionSessions")).isEqualTo(unlogged);
     assertThat(tallies.get("dressRehearsals")).isEqualTo(unlogged);
     assertThat(tallies.get("heatDays")).isEqualTo(Tally.certain(0));
+  }
+
+  @Test
+  void whatIsPlannedOfASpanCountsThoughNoLogTellsOfTheRest() {
+    Timeline timeline =
+        Timelines.of(Timelines.plan(week("{run: 1h easy, kit: [race-shoes]}")), null, "2027-05-30");
+    Tallies tallies = new Tallies(Timelines.span(timeline, "2027-05-24", "2027-06-06"));
+    assertThat(tallies.get("raceShoeRuns"))
+        .isEqualTo(new Tally(1, "a log of all days since 24 May"));
+  }
+
+  @Test
+  void aLittleOfALogIsEnoughToCountRehearsalsWithoutThatDoubt() {
+    Timeline timeline =
+        Timelines.of(
+            Timelines.plan("weeks: []"), Timelines.log("2027-05-25: rest\n"), "2027-05-31");
+    Span span = Timelines.span(timeline, "2027-05-01", "2027-05-30");
+    assertThat(span.thin()).isTrue();
+    assertThat(new Tallies(span).get("dressRehearsals")).isEqualTo(Tally.certain(0));
   }
 
   private static Tally planned(String name, String sessions) {

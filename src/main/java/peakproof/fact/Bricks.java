@@ -77,15 +77,26 @@ final class Bricks {
     double longest = 0;
     for (Day day : timeline.between(run.date().minusDays(1), run.date())) {
       for (Session session : day.sessions()) {
-        if (session == run) {
-          break;
-        }
         Double minutes = session.minutes();
-        if (session instanceof Ride && session != straightBefore && minutes != null) {
+        if (session instanceof Ride ride
+            && ride != straightBefore
+            && minutes != null
+            && isBefore(ride, run, day)) {
           longest = Math.max(longest, minutes);
         }
       }
     }
     return longest;
+  }
+
+  /** By the clock where both say when, else in the order they are written. */
+  private static boolean isBefore(Ride ride, Run run, Day day) {
+    if (!ride.date().equals(run.date())) {
+      return true;
+    }
+    if (ride.written.time() != null && run.written.time() != null) {
+      return ride.written.time().isBefore(run.written.time());
+    }
+    return day.sessions().indexOf(ride) < day.sessions().indexOf(run);
   }
 }

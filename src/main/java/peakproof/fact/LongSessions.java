@@ -40,7 +40,7 @@ final class LongSessions {
     LocalDate from = from(session);
     long days = ChronoUnit.DAYS.between(from, session.date());
     int known = timeline.diary().known(from, session.date().minusDays(1));
-    return known >= days * timeline.constant(Constant.COVERAGE_LEAST);
+    return known >= days * timeline.constant(Constant.COVERAGE_LEAST) - 1e-9;
   }
 
   /** The longest session of the same sport in the eight weeks before, minutes; null without one. */

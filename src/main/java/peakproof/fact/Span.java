@@ -86,7 +86,8 @@ final class Span {
 
   /** True when too few of its days are known to call anything absent. */
   boolean thin() {
-    return unknown() > days.size() * (1 - timeline.constant(Constant.COVERAGE_LEAST));
+    double most = days.size() * (1 - timeline.constant(Constant.COVERAGE_LEAST));
+    return unknown() > most + 1e-9;
   }
 
   private long unknown() {

@@ -77,10 +77,21 @@ final class Timeline {
     if (!plan.weeks().isEmpty() && plan.weeks().get(0).starts().isBefore(first)) {
       first = plan.weeks().get(0).starts();
     }
-    if (log != null && !log.days().isEmpty() && log.days().firstKey().isBefore(first)) {
-      first = log.days().firstKey();
+    if (log != null && !log.days().isEmpty() && logBegins(log).isBefore(first)) {
+      first = logBegins(log);
     }
     return Week.monday(first);
+  }
+
+  /** A log may be complete since before its first entry; nothing looks back more than a year. */
+  private static LocalDate logBegins(Log log) {
+    LocalDate entry = log.days().firstKey();
+    LocalDate since = log.completeSince();
+    if (since == null || !since.isBefore(entry)) {
+      return entry;
+    }
+    LocalDate yearBefore = entry.minusYears(1);
+    return since.isBefore(yearBefore) ? yearBefore : since;
   }
 
   private Day day(LocalDate date) {

@@ -231,6 +231,13 @@ class BricksTest {
     return timeline.bricks().all().get(0);
   }
 
+  @Test
+  void theLongestRideWithinADayIsBeforeTheRunByTheClockWhereThereIsOne() {
+    assertThat(rideWithinDay("{run: 1h easy, at: 17:00}, {bike: 3h, at: 07:00}")).isEqualTo(180);
+    assertThat(rideWithinDay("{bike: 3h, at: 17:00}, {run: 1h easy, at: 07:00}")).isZero();
+    assertThat(rideWithinDay("{bike: 3h, at: 17:00}, {run: 1h easy}")).isEqualTo(180);
+  }
+
   private static boolean offBike(String sessions) {
     return Timelines.run(saturday(sessions), SATURDAY).offBike();
   }

@@ -123,6 +123,19 @@ class SpanTest {
   }
 
   @Test
+  void isNotThinExactlyAtAShareThatDoublesCannotHold() {
+    // 10 * (1 - 0.9) is a little less than 1
+    Timeline timeline =
+        Timelines.of(
+            Timelines.plan(WEEK),
+            null,
+            "2027-05-30",
+            ShippedConstants.with(Constant.COVERAGE_LEAST, 0.9));
+    assertThat(Timelines.span(timeline, "2027-05-30", "2027-06-06").thin()).isTrue();
+    assertThat(Timelines.span(timeline, "2027-05-30", "2027-06-08").thin()).isFalse();
+  }
+
+  @Test
   void isThinByTheShippedShareToo() {
     // seven of ten, then six
     assertThat(planned("2027-05-28", "2027-06-06").thin()).isFalse();

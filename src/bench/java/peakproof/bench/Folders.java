@@ -16,7 +16,7 @@ final class Folders {
 
   /** As the launcher starts Java for a folder. */
   private static final List<String> FLAGS =
-      List.of("-XX:TieredStopAtLevel=1", "-XX:+UseParallelGC", "-Xmn120m", "-Xmx200m");
+      List.of("-XX:TieredStopAtLevel=1", "-XX:+UseParallelGC", "-Xmx200m");
 
   private static final Path TESTS = Path.of("target/test-classes").toAbsolutePath();
 

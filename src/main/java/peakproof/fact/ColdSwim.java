@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import peakproof.measure.Constant;
+import peakproof.measure.Coverage;
 
 /**
  * A swim to come in water that is colder than the club takes for a first time.
@@ -36,9 +37,9 @@ public record ColdSwim(Swim swim, double celsius, @Nullable Double coldSwimsBefo
   private static @Nullable Double before(Swim swim, Timeline timeline) {
     LocalDate first = swim.date().minusDays((long) timeline.constant(Constant.COLD_DAYS));
     List<Day> days = timeline.between(first, swim.date());
-    long unknown = days.stream().filter(day -> !day.isKnown()).count();
+    int known = (int) days.stream().filter(Day::isKnown).count();
     boolean doubt =
-        unknown > days.size() * (1 - timeline.constant(Constant.COVERAGE_LEAST))
+        !new Coverage(known, days.size()).enough(timeline.constants())
             || timeline.unloggedSince(first, swim.date()) != null;
     double count = 0;
     for (Day day : days) {

@@ -6,6 +6,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Sport;
 import peakproof.measure.Constant;
+import peakproof.measure.Coverage;
 
 /** How long a session is beside those of its sport in the eight weeks before, and what is long. */
 final class LongSessions {
@@ -38,9 +39,9 @@ final class LongSessions {
   /** A share of the longest says nothing while the longest may lie in days nobody wrote down. */
   private boolean knowsWeeksBefore(Session session) {
     LocalDate from = from(session);
-    long days = ChronoUnit.DAYS.between(from, session.date());
+    int days = (int) ChronoUnit.DAYS.between(from, session.date());
     int known = timeline.diary().known(from, session.date().minusDays(1));
-    return known >= days * timeline.constant(Constant.COVERAGE_LEAST) - 1e-9;
+    return new Coverage(known, days).enough(timeline.constants());
   }
 
   /** The longest session of the same sport in the eight weeks before, minutes; null without one. */

@@ -7,6 +7,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Athlete;
 import peakproof.measure.Constant;
+import peakproof.measure.Coverage;
 import peakproof.measure.RunSpike;
 
 /** What was run before a run. */
@@ -39,8 +40,8 @@ final class RunHistory {
     List<Day> days = timeline.between(run.date().minusDays(window), run.date().minusDays(1));
     List<RunSpike.Run> before = new ArrayList<>();
     days.forEach(day -> day.sessions().forEach(session -> add(session, before)));
-    long known = days.stream().filter(Day::isKnown).count();
-    if (known >= window * timeline.constant(Constant.COVERAGE_LEAST)) {
+    int known = (int) days.stream().filter(Day::isKnown).count();
+    if (new Coverage(known, (int) window).enough(timeline.constants())) {
       return new Comparison(RunSpike.of(run.date(), metres, before, timeline.constants()), false);
     }
     Double stated = statedMetres();

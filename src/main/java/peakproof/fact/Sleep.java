@@ -7,6 +7,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Log;
 import peakproof.measure.Constant;
+import peakproof.measure.Coverage;
 import peakproof.measure.Median;
 
 /**
@@ -48,7 +49,7 @@ public record Sleep(
       }
     }
     int nights = entries.size();
-    boolean enough = nights >= DAYS * timeline.constant(Constant.COVERAGE_LEAST);
+    boolean enough = new Coverage(nights, DAYS).enough(timeline.constants());
     return new Sleep(
         nights,
         shorts,
@@ -81,10 +82,8 @@ public record Sleep(
       }
     }
     Double usual = Median.of(before);
-    double least = WEEKS_BEFORE * timeline.constant(Constant.COVERAGE_LEAST);
-    return now == null || usual == null || before.size() < least
-        ? null
-        : (Boolean) (now > usual + 1e-9);
+    boolean enough = new Coverage(before.size(), WEEKS_BEFORE).enough(timeline.constants());
+    return now == null || usual == null || !enough ? null : (Boolean) (now > usual + 1e-9);
   }
 
   private static @Nullable Double load(Timeline timeline, LocalDate last) {

@@ -6,7 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import peakproof.measure.Constant;
+import peakproof.measure.Coverage;
 
 /** The days that one or more windows look at, both ends in, and their sessions by sport. */
 final class Span {
@@ -86,12 +86,12 @@ final class Span {
 
   /** True when too few of its days are known to call anything absent. */
   boolean thin() {
-    double most = days.size() * (1 - timeline.constant(Constant.COVERAGE_LEAST));
-    return unknown() > most + 1e-9;
+    Coverage coverage = new Coverage(days.size() - unknown(), days.size());
+    return !days.isEmpty() && !coverage.enough(timeline.constants());
   }
 
-  private long unknown() {
-    return days.stream().filter(day -> day.known() == Known.UNKNOWN).count();
+  private int unknown() {
+    return (int) days.stream().filter(day -> day.known() == Known.UNKNOWN).count();
   }
 
   /** The entry that is missing while nothing at all is known of some of its days. */

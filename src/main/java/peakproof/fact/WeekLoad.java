@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import peakproof.document.Sport;
 import peakproof.measure.Constant;
+import peakproof.measure.Coverage;
 import peakproof.measure.Digits;
 import peakproof.measure.LoadRatio;
 import peakproof.measure.Median;
@@ -201,9 +202,9 @@ public final class WeekLoad implements Fact {
         values(
             before.subList(Math.max(0, before.size() - WEEKS_BEFORE), before.size()).stream()
                 .map(Spread::load));
-    return loads.size() < WEEKS_BEFORE * timeline.constant(Constant.COVERAGE_LEAST)
-        ? null
-        : Exact.of(Median.of(loads));
+    return new Coverage(loads.size(), WEEKS_BEFORE).enough(timeline.constants())
+        ? Exact.of(Median.of(loads))
+        : null;
   }
 
   private static double rank(double strain, List<Double> past) {

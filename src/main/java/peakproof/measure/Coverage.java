@@ -35,9 +35,14 @@ public record Coverage(int known, int days) {
     return days <= 0 ? 0 : (double) known / days;
   }
 
+  /** True when so many days are known that something may be said; false of an empty window. */
+  public boolean enough(Constants constants) {
+    return !Limit.below(share(), constants.of(Constant.COVERAGE_LEAST));
+  }
+
   /** What may be said. */
   public Judgement judged(Constants constants) {
-    if (Limit.below(share(), constants.of(Constant.COVERAGE_LEAST))) {
+    if (!enough(constants)) {
       return Judgement.SUPPRESSED;
     }
     return Limit.below(share(), constants.of(Constant.COVERAGE_SHOWN))
